@@ -321,7 +321,7 @@ template struct Trivial<GatheringShare, 8, empty>;
 template struct Trivial<PaperCounts, 456, empty>;
 template struct Trivial<KnownBook, 32, empty>;
 template struct Trivial<PaperOfYear, 504, empty>;
-template struct Trivial<PaperModel, 250632>;
+template struct Trivial<PaperModel, 250776>;
 template struct Trivial<LossOfState, 16, empty>;
 template struct Trivial<ChanceOfEvidence, 72, empty>;
 template struct Trivial<EvidenceParameters, 344, empty>;

@@ -35,8 +35,8 @@ struct SchemeFacts {
   }
   /// Returns true if one of its gatherings has `number` leaves.
   [[nodiscard]] bool gathers(int number) const {
-    for (auto const one : gathered)
-      if (one == number) return true;
+    for (int g = 0; g < gatherings; ++g)
+      if (gathered[static_cast<std::size_t>(g)] == number) return true;
     return false;
   }
 };

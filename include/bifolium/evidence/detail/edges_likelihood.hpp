@@ -12,9 +12,9 @@ inline namespace v0 {
 namespace detail {
 
 class EdgesLikelihood {
-  std::array<EdgeSeen, 3> seen_;
-  bool tell_mould_;
-  std::array<double, most_edge_looks> on_single_, on_double_; // by the numbers of looks, as far as they are asked
+  EdgeSeen seen_[3];
+  bool any_{}, tell_mould_{};
+  double on_single_[most_edge_looks], on_double_[most_edge_looks]; // by the numbers of looks, as far as they are asked
 
   /// Returns the probability of one edge.
   static double of_edge(EdgeFacts const& edge, EdgeSeen seen, bool twofold, EvidenceParameters const& p) {
@@ -35,33 +35,34 @@ class EdgesLikelihood {
   }
   [[nodiscard]] double of_look(EdgeLook const& look, bool twofold, EvidenceParameters const& p) const {
     double all = 1;
-    for (std::size_t i = 0; i < seen_.size(); ++i) all *= of_edge(look.edges[i], seen_[i], twofold, p);
+    for (std::size_t i = 0; i < std::size(seen_); ++i) all *= of_edge(look.edges[i], seen_[i], twofold, p);
     return all;
   }
-  void ask(EvidenceParameters const& p) {
-    std::size_t asked = 0;
-    for (auto const& scheme : scheme_facts())
-      for (auto const& look : scheme.looks) {
-        if (look.number != asked) continue; // numbers are given in this order
-        on_single_[asked] = of_look(look, false, p);
-        if (tell_mould_) on_double_[asked] = of_look(look, true, p);
-        ++asked;
-      }
+  [[gnu::noinline]] void ask(EvidenceParameters const& p) {
+    std::size_t number = 0;
+    for (auto const* look : all_scheme_facts().looks()) {
+      on_single_[number] = of_look(*look, false, p);
+      if (tell_mould_) on_double_[number] = of_look(*look, true, p);
+      ++number;
+    }
   }
 
 public:
   EdgesLikelihood(LeafEvidence const& evidence, EvidenceParameters const& p)
-      : seen_{evidence.head, evidence.tail, evidence.fore_edge}, tell_mould_{false} {
-    for (auto const edge : seen_) tell_mould_ = tell_mould_ || edge == EdgeSeen::tranchefile;
-    if (any()) ask(p);
+      : seen_{evidence.head, evidence.tail, evidence.fore_edge} {
+    for (auto const edge : seen_) {
+      any_ = any_ || edge != EdgeSeen::unknown;
+      tell_mould_ = tell_mould_ || edge == EdgeSeen::tranchefile;
+    }
+    if (any_) ask(p);
   }
   /// Returns true if an edge was seen.
-  [[nodiscard]] bool any() const { return seen_ != std::array<EdgeSeen, 3>{}; }
+  [[nodiscard]] bool any() const { return any_; }
   /// Returns true if single and double paper differ in what was seen.
   [[nodiscard]] bool tell_mould() const { return tell_mould_; }
   /// Returns the probability of the edges on the leaves of a scheme. Precondition: an edge was seen.
   [[nodiscard]] double of(SchemeFacts const& scheme, bool twofold) const {
-    auto const& of_looks = twofold && tell_mould_ ? on_double_ : on_single_;
+    auto const* of_looks = twofold && tell_mould_ ? on_double_ : on_single_;
     double likelihood = 0;
     for (auto const& look : scheme.looks) likelihood += look.share * of_looks[look.number];
     return likelihood;

@@ -32,8 +32,8 @@ struct Counted {
   bool of_paper{seen.material != Material::vellum};
   bool leaves_show_marks{}, leaves_show_chains{};
   EdgesLikelihood edges{seen, parameters};
-  std::optional<LeavesLikelihood> leaves{};
-  std::optional<GatheringShares> gathering{};
+  LeavesLikelihood leaves{};       ///< if they show marks or chains
+  GatheringLikelihood gathering{}; ///< if it was seen
 
   Counted(LeafEvidence const& evidence, EvidenceParameters const& p, PaperAge const& of)
       : seen{evidence}, parameters{p}, age{of} {
@@ -42,10 +42,11 @@ struct Counted {
       leaves_show_marks = leaves_show_marks || one.mark != MarkPlace::unknown;
       leaves_show_chains = leaves_show_chains || run_one_way(one.chain_lines);
     }
-    if (leaves_show_marks || leaves_show_chains) leaves.emplace(seen.leaves, *seen.gathering_leaves, age, p);
+    if (of_several_leaves()) leaves = LeavesLikelihood{seen.leaves, *seen.gathering_leaves, age, p};
     if (seen.gathering_leaves)
-      gathering = gathering_shares(*seen.gathering_leaves, seen.alternating_with.value_or(*seen.gathering_leaves));
+      gathering = {*seen.gathering_leaves, seen.alternating_with.value_or(*seen.gathering_leaves), age, p};
   }
+  [[nodiscard]] bool of_several_leaves() const { return leaves_show_marks || leaves_show_chains; }
   [[nodiscard]] ChainLines chains() const {
     return of_paper && !leaves_show_chains ? seen.chain_lines : ChainLines::unknown;
   }
@@ -117,7 +118,7 @@ inline double type_page_found(Case const& one, int i) {
 constexpr bool always(Counted const&) { return true; }
 constexpr double certain_by_chance(Counted const&) { return 1; }
 inline bool in_paper(Counted const& c) { return c.of_paper; }
-inline bool in_one_leaf(Counted const& c) { return c.of_paper && !c.leaves; }
+inline bool in_one_leaf(Counted const& c) { return c.of_paper && !c.of_several_leaves(); }
 
 inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
     EvidenceRow{EvidenceKind::size, "size", "size", false, false, nullptr,
@@ -142,8 +143,8 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      4, in_one_leaf, 7,
      [](Case const& one, int i) { return marks_likelihood(one, static_cast<MarkPlace>(i + 1), MarkPlace::unknown); }},
     {EvidenceKind::gathering, "gathering", "gathering", false, false, nullptr,
-     [](Counted const& c) { return c.gathering.has_value(); },
-     [](Case const& one) { return one.counted.gathering->all(one.shape, one.counted.age, one.counted.parameters); },
+     [](Counted const& c) { return c.seen.gathering_leaves.has_value(); },
+     [](Case const& one) { return one.counted.gathering.all(one.shape); },
      [](Counted const& c) { return c.parameters.chance.gathering; }, 1, always, 10, gathering_found},
     {EvidenceKind::type_page, "type_page", "type page", false, false, nullptr,
      [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr,
@@ -161,11 +162,11 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
        return i == 5 ? 1 - visible : visible * hole_likelihood(one, static_cast<HolePlace>(i + 1));
      }},
     {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, true, nullptr,
-     [](Counted const& c) { return c.leaves.has_value(); },
+     [](Counted const& c) { return c.of_several_leaves(); },
      [](Case const& one) {
-       return one.counted.leaves->of(static_cast<std::size_t>(&one.scheme - scheme_facts().data()));
+       return one.counted.leaves.of(static_cast<std::size_t>(&one.scheme - scheme_facts().data()));
      },
-     [](Counted const& c) { return c.leaves->by_chance(); }, 6, nullptr, 0, nullptr},
+     [](Counted const& c) { return c.leaves.by_chance(); }, 6, nullptr, 0, nullptr},
     {EvidenceKind::year, "year", "year of printing", false, false, nullptr,
      [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, certain_by_chance, 2, always,
      6, nullptr}};

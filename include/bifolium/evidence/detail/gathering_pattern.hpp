@@ -10,58 +10,72 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The evidence of the leaves of a gathering.
-struct GatheringPattern {
-  std::span<LeafFacts const> leaves{}; ///< as the first of its schemes folds them, from the first leaf
-  /// true if the scheme has one sheet, so that several can be laid one inside another
-  bool of_one_sheet{};
+/// What a leaf shows of its paper, as numbers of the rows in which it is looked up.
+struct PatternLeaf {
+  std::uint8_t sheet{};            ///< of the gathering
+  std::uint8_t chain_lines{};      ///< as `ChainLines`
+  std::uint8_t one[2]{}, two[2]{}; ///< the mark of paper with one or two in a sheet, as `MarkPlace`, for the two lies
+
+  PatternLeaf() = default;
+  [[gnu::cold]] explicit PatternLeaf(LeafFacts const& facts)
+      : sheet{static_cast<std::uint8_t>(facts.sheet)}, chain_lines{static_cast<std::uint8_t>(facts.chain_lines)} {
+    for (std::size_t lie = 0; lie < 2; ++lie) {
+      one[lie] = static_cast<std::uint8_t>(facts.watermark[lie]);
+      two[lie] = static_cast<std::uint8_t>(facts.either(lie));
+    }
+  }
+  friend bool operator==(PatternLeaf const&, PatternLeaf const&) = default;
 };
 
-/// Returns true if the leaves belong to the same sheets and show the same marks and chain lines. Edges and point-holes
-/// do not belong to a pattern.
-inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts const> others) {
-  if (some.size() != others.size()) return false;
-  for (std::size_t i = 0; i < some.size(); ++i) {
-    auto const& one = some[i];
-    auto const& other = others[i];
-    if (one.sheet != other.sheet || one.chain_lines != other.chain_lines || one.watermark != other.watermark ||
-        one.either(0) != other.either(0) || one.either(1) != other.either(1))
-      return false;
+/// The evidence of the leaves of a gathering. Edges and point-holes do not belong to it.
+struct GatheringPattern {
+  PatternLeaf const* leaves{}; ///< from the first leaf
+  std::uint8_t size{};         ///< their number
+  /// true if the scheme has one sheet, so that several can be laid one inside another
+  bool of_one_sheet{};
+
+  [[gnu::cold]] friend bool operator==(GatheringPattern const& some, GatheringPattern const& others) {
+    if (some.size != others.size || some.of_one_sheet != others.of_one_sheet) return false;
+    for (std::size_t i = 0; i < some.size; ++i)
+      if (some.leaves[i] != others.leaves[i]) return false;
+    return true;
   }
-  return true;
-}
+};
 
 /// All patterns, and which of them the gatherings of the schemes have.
 class GatheringPatterns {
   static constexpr std::size_t most = 192; // room for gatherings
-  std::array<GatheringPattern, most> patterns_;
-  std::array<std::uint8_t, most> of_gatherings_; // the number of the pattern of each, in the order of the schemes
+  PatternLeaf leaves_[leaf_rows::leaves];
+  GatheringPattern patterns_[most];
+  std::uint8_t of_gatherings_[most]; // the number of the pattern of each, in the order of the schemes
   std::size_t count_{};
 
 public:
-  /// Room for one number a pattern.
-  template <class T> using Each = std::array<T, most>;
+  /// One number a pattern.
+  using Each = double[most];
 
   [[gnu::cold]] GatheringPatterns() {
     std::size_t gathering = 0;
+    auto* leaves = leaves_;
     for (auto const& scheme : scheme_facts())
       for (int g = 0; g < scheme.gatherings; ++g) {
         if (gathering == most) broken("there is no room for so many gatherings of schemes");
-        GatheringPattern const here{scheme.gathering(g), scheme.sheets == 1};
+        auto& here = patterns_[count_] = {leaves, scheme.gathered[static_cast<std::size_t>(g)], scheme.sheets == 1};
+        auto* end = leaves;
+        for (auto const& facts : scheme.gathering(g)) *end++ = PatternLeaf{facts};
         std::size_t at = 0;
-        while (at < count_ &&
-               (patterns_[at].of_one_sheet != here.of_one_sheet || !of_one_pattern(patterns_[at].leaves, here.leaves)))
-          ++at;
-        if (at == count_) patterns_[count_++] = here;
+        while (patterns_[at] != here) ++at;
+        if (at == count_) ++count_, leaves = end;
         of_gatherings_[gathering++] = static_cast<std::uint8_t>(at);
       }
   }
+  GatheringPatterns(GatheringPatterns const&) = delete; // the patterns look at its leaves
+  GatheringPatterns& operator=(GatheringPatterns const&) = delete;
   /// Returns the patterns.
-  [[nodiscard]] std::span<GatheringPattern const> all() const BIFOLIUM_LIFETIMEBOUND {
-    return {patterns_.data(), count_};
-  }
+  [[nodiscard]] GatheringPattern const* begin() const BIFOLIUM_LIFETIMEBOUND { return patterns_; }
+  [[nodiscard]] GatheringPattern const* end() const BIFOLIUM_LIFETIMEBOUND { return patterns_ + count_; }
   /// Returns the number of the pattern of each gathering of all schemes, one scheme after another.
-  [[nodiscard]] std::uint8_t const* of_gatherings() const BIFOLIUM_LIFETIMEBOUND { return of_gatherings_.data(); }
+  [[nodiscard]] std::uint8_t const* of_gatherings() const BIFOLIUM_LIFETIMEBOUND { return of_gatherings_; }
 };
 /// Returns all patterns. They are found once in a program, at the first use.
 inline GatheringPatterns const& gathering_patterns() {

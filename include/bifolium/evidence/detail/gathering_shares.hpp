@@ -21,12 +21,9 @@ struct GatheringShares {
   [[nodiscard]] double whole(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
     return (common ? p.odd_gathering : p.odder_gathering) + 0.97 * (early[f] + age.late_make_up * (late[f] - early[f]));
   }
-  /// On sheets cut in two: as a format of half as many leaves is gathered.
-  [[nodiscard]] double cut(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
-    return whole(shape.ranked_half, age, p);
-  }
+  /// On whole sheets and on sheets cut in two, on which it is as common as in a format of half as many leaves.
   [[nodiscard]] double all(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
-    return (1 - p.cut_halves) * whole(shape.ranked, age, p) + p.cut_halves * cut(shape, age, p);
+    return (1 - p.cut_halves) * whole(shape.ranked, age, p) + p.cut_halves * whole(shape.ranked_half, age, p);
   }
 };
 [[gnu::cold]] inline GatheringShares find_gathering_shares(int larger, int smaller) {
@@ -56,13 +53,35 @@ inline AllGatheringShares const& all_gathering_shares() {
   static auto const all = find_all_gathering_shares();
   return all;
 }
-/// Of gatherings in so many leaves, or in two sizes by turns.
-inline GatheringShares gathering_shares(int leaves, int other) {
-  auto const& of_one_size = all_gathering_shares();
-  if (leaves == other && leaves <= static_cast<int>(of_one_size.size()))
-    return of_one_size[static_cast<std::size_t>(leaves - 1)];
-  return find_gathering_shares(leaves > other ? leaves : other, leaves == other ? 0 : leaves > other ? other : leaves);
-}
+
+/// How likely the gathering that was seen is in each format.
+class GatheringLikelihood {
+  double whole_[ranked_leaves.size()]; // on whole sheets
+  double cut_halves_;
+
+  void ask(GatheringShares const& shares, PaperAge const& age, EvidenceParameters const& p) {
+    for (std::size_t f = 0; f < ranked_leaves.size(); ++f) whole_[f] = shares.whole(f, age, p);
+  }
+
+public:
+  GatheringLikelihood() {} // none was seen
+  /// Of gatherings in so many leaves, or in two sizes by turns.
+  GatheringLikelihood(int leaves, int other, PaperAge const& age, EvidenceParameters const& p)
+      : cut_halves_{p.cut_halves} {
+    auto const& of_one_size = all_gathering_shares();
+    if (leaves == other && leaves <= static_cast<int>(of_one_size.size()))
+      ask(of_one_size[static_cast<std::size_t>(leaves - 1)], age, p);
+    else if (leaves == other)
+      ask(find_gathering_shares(leaves, 0), age, p);
+    else
+      ask(find_gathering_shares(leaves > other ? leaves : other, leaves > other ? other : leaves), age, p);
+  }
+  /// On sheets cut in two: as a format of half as many leaves is gathered.
+  [[nodiscard]] double cut(LeafShape const& shape) const { return whole_[shape.ranked_half]; }
+  [[nodiscard]] double all(LeafShape const& shape) const {
+    return (1 - cut_halves_) * whole_[shape.ranked] + cut_halves_ * cut(shape);
+  }
+};
 
 } // namespace detail
 } // namespace v0

@@ -46,10 +46,10 @@ BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptio
   detail::Tallies tallies;
   auto const chains = counted.chains();
   std::size_t const reading = chains == ChainLines::vertical ? 1 : chains == ChainLines::horizontal ? 2 : 0;
-  detail::Weigher weigher{counted, assumed, model, assumed.priors ? *assumed.priors : usual_priors, tallies};
+  detail::Weigher weigher{counted, assumed, model, tallies};
   weigher.weigh(reading);
   auto inference = detail::Ranking{tallies, counted, assumed, model, reading}.inference();
-  inference.look_next = detail::look_next(tallies, weigher, model, counted, reading);
+  inference.look_next = detail::look_next(tallies, weigher.paper(), model, counted, reading);
   if (chains != ChainLines::both) return inference;
   inference.mixed = detail::mixture(tallies, counted, assumed, model);
   if (inference.mixed) inference.certainty = certainty_of(inference.mixed->probability, 0, 1);

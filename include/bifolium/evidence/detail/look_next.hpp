@@ -80,24 +80,24 @@ public:
 
 /// Returns the expectation for the year: the size is weighed again with the formats and the paper of years over the
 /// whole range.
-inline Expectation expect_of_year(Look const& look, Weigher const& weigher, PaperModel const& model,
+inline Expectation expect_of_year(Look const& look, OnPaper const& paper, PaperModel const& model,
                                   LeafEvidence const& seen) {
   auto const years = model.sampled(seen.place, seen.year);
   Look::Parts parts; // filled only as far as it is read
   for (std::size_t i = 0; i < look.formats().size(); ++i) {
     auto const& kind = *look.formats()[i]->kind;
-    auto const sizes = weigher.sizes(kind);
+    auto const sizes = paper.sizes(kind);
     for (std::size_t o = 0; o < years.size(); ++o) {
-      auto const& paper = years[o].papers[kind.group];
+      auto const& on_each = years[o].papers[kind.group];
       double size = 0;
-      for (std::size_t k = 0; k < population_count; ++k) size += paper[k] * sizes[k];
+      for (std::size_t k = 0; k < population_count; ++k) size += on_each[k] * sizes[k];
       parts[i][o] = years[o].books * years[o].formats[kind.ranked] * size;
     }
   }
   return look.expect(years.size(), parts);
 }
 /// Returns the expectation for a kind of evidence whose outcomes its row knows.
-inline Expectation expect_of(EvidenceRow const& row, Look const& look, Weigher const& weigher, Counted const& counted,
+inline Expectation expect_of(EvidenceRow const& row, Look const& look, OnPaper const& paper, Counted const& counted,
                              std::size_t reading) {
   auto const asked = static_cast<std::size_t>(row.outcomes);
   Look::Parts parts; // filled only as far as it is read
@@ -105,7 +105,8 @@ inline Expectation expect_of(EvidenceRow const& row, Look const& look, Weigher c
     auto const& tally = *look.formats()[i];
     auto const of_double = tally.together[reading] > 0 ? tally.twofold / tally.together[reading] : 0;
     bool const both_papers = row.by_mould != nullptr && row.by_mould(counted) && of_double >= 0.02 && of_double <= 0.98;
-    Case one{counted, *tally.kind, scheme_facts()[tally.scheme], of_double > 0.5, weigher.log_height(tally)};
+    Case one{counted, *tally.kind, scheme_facts()[tally.scheme], of_double > 0.5,
+             paper.log_height(*tally.kind, tally.paper)};
     Case other{one};
     other.twofold = !one.twofold;
     auto const of_one = one.twofold ? of_double : 1 - of_double;
@@ -134,7 +135,7 @@ inline auto kinds_by_cost() {
 }
 
 /// Returns what to look at next, or no value if no look is worth its effort.
-inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher const& weigher, PaperModel const& model,
+inline std::optional<EvidenceKind> look_next(Tallies const& tallies, OnPaper const& paper, PaperModel const& model,
                                              Counted const& counted, std::size_t reading) {
   constexpr double worth_it = 0.01;
   static auto const by_cost = kinds_by_cost();
@@ -145,8 +146,8 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
   for (auto const kind : by_cost) { // what the cheap ones promise makes the dear ones not worth asking
     auto const& row = row_of(kind);
     if (row.seen(counted) || !row.to_be_seen(counted) || Expectation::most / row.cost <= most) continue;
-    auto const expected = kind == EvidenceKind::year ? expect_of_year(look, weigher, model, counted.seen)
-                                                     : expect_of(row, look, weigher, counted, reading);
+    auto const expected = kind == EvidenceKind::year ? expect_of_year(look, paper, model, counted.seen)
+                                                     : expect_of(row, look, paper, counted, reading);
     if (expected.learnt < worth_it * row.cost) continue;
     auto const worth = expected.worth(look.before(), row.cost);
     if (worth > most) most = worth, next = row.kind;

@@ -128,7 +128,12 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
     auto const across = log((upright ? book.height : book.width).count() * parts.short_side);
     auto const group = format_group(book.leaves);
     auto held = papers(book.region, book.year)[group];
-    for (std::size_t k = 0; k < population_count; ++k) held[k] *= densities_[k].of_both(along, across, loss);
+    detail::BothSides const sheet{{along}, {across}};
+    detail::NearSheets near;
+    for (std::size_t k = 0; k < population_count; ++k) {
+      densities_[k].of_both(sheet, 1, loss, near);
+      held[k] *= near.count > 0 ? near.density[0] : 0;
+    }
     auto const all = detail::sum_of(held);
     if (!(all > 0)) continue; // a leaf of no known sheet
     auto const at = detail::counted_between(book.year);

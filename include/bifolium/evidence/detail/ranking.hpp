@@ -16,30 +16,35 @@ class Ranking {
   PaperModel const& model_;
   std::size_t reading_;
   bool leaf_tells_sheet_;
-  double all_, prior_{};
-  std::array<double, evidence_kinds> alone_{};
-  std::array<Reason, evidence_kinds> reasons_{};                                    // without their weights
-  std::array<Tally const*, std::tuple_size_v<decltype(Tallies::of_format)>> order_; // as many as there are candidates
+  double all_;
+  ByFormat weights_[evidence_kinds];             // of the kinds seen, in their order
+  std::array<Reason, evidence_kinds> reasons_{}; // without their weights
+  Tally const* order_[most_leaf_shapes];         // as many as there are candidates
   std::size_t candidates_{};
 
-  void weigh_reasons(std::array<Reason, evidence_kinds>& reasons, Tally const& tally) const {
-    reasons = reasons_;
-    auto const rest = prior_ - tally.prior;
-    for (std::size_t i = 0; i < tallies_.seen_count; ++i) {
-      auto const kind = tallies_.seen[i];
-      auto const own = tally.alone[kind] * rest, others = (alone_[kind] - tally.alone[kind]) * tally.prior;
+  /// Computes the weights of one kind of evidence for all formats; `rest`: what is left of the priors. Each loop is so
+  /// simple that a compiler takes two formats at once.
+  static void weigh(ByFormat const& alone, ByFormat const& prior, ByFormat const& rest, ByFormat& weights) {
+    double all = 0;
+    for (auto const one : alone) all += one;
+    constexpr double least = 1e-300; // so that nothing is divided by 0
+    ByFormat own, others, logarithm;
+    for (std::size_t f = 0; f < most_leaf_shapes; ++f) {
+      auto const other = (all - alone[f]) * prior[f];
+      own[f] = alone[f] * rest[f], others[f] = other > 0 ? other : 0;
+    }
+    for (std::size_t f = 0; f < most_leaf_shapes; ++f) logarithm[f] = real::quick_log(own[f] / (others[f] + least));
+    for (std::size_t f = 0; f < most_leaf_shapes; ++f) {
       // a size that is 0 for us is as unlikely as that, and not silent
-      static constexpr double least = SheetDensity::hardly_ever;
-      if (others > 0) reasons[kind].weight = own > 0 ? real::quick_log(own / others) : least;
+      auto const weight = own[f] > 0 ? logarithm[f] : SheetDensity::hardly_ever;
+      weights[f] = others[f] > 0 ? weight : 0;
     }
   }
   /// Returns the probability that the format was printed on cut sheets, from its gatherings.
   [[nodiscard]] double cut_half(Tally const& tally) const {
     auto const cut = counted_.parameters.cut_halves;
-    if (!counted_.gathering) return cut;
-    auto const& gathering = *counted_.gathering;
-    return cut * gathering.cut(*tally.kind, counted_.age, counted_.parameters) /
-           gathering.all(*tally.kind, counted_.age, counted_.parameters);
+    if (!counted_.seen.gathering_leaves) return cut;
+    return cut * counted_.gathering.cut(*tally.kind) / counted_.gathering.all(*tally.kind);
   }
 
   /// How likely it was printed by half-sheets: where the gathering was seen it tells, and otherwise how books are made
@@ -79,18 +84,23 @@ public:
           std::size_t reading)
       : tallies_{tallies}, counted_{counted}, assumed_{assumed}, model_{model}, reading_{reading},
         leaf_tells_sheet_{leaf_tells_sheet(counted)}, all_{tallies.all(reading)} {
+    ByFormat priors{}, rest;
+    double prior = 0;
     for (std::size_t i = 0; i < tallies.count; ++i) {
       auto const& tally = tallies.of_format[i];
-      prior_ += tally.prior;
-      for (std::size_t k = 0; k < tallies.seen_count; ++k) alone_[tallies.seen[k]] += tally.alone[tallies.seen[k]];
+      prior += priors[i] = tally.prior;
       if (!(tally.prior > 0)) continue;
       // in the order of probability; of equal ones the earlier scheme first
       auto at = candidates_++;
       for (; at > 0 && order_[at - 1]->together[reading] < tally.together[reading]; --at) order_[at] = order_[at - 1];
       order_[at] = &tally;
     }
+    for (std::size_t i = 0; i < most_leaf_shapes; ++i) rest[i] = prior - priors[i];
     for (std::size_t k = 0; k < evidence_kinds; ++k) reasons_[k].kind = static_cast<EvidenceKind>(k);
-    for (std::size_t k = 0; k < tallies.seen_count; ++k) reasons_[tallies.seen[k]].seen = true;
+    for (std::size_t k = 0; k < tallies.seen_count; ++k) {
+      reasons_[tallies.seen[k]].seen = true;
+      weigh(tallies.alone[tallies.seen[k]], priors, rest, weights_[k]);
+    }
   }
 
   void fill(FormatCandidate& candidate, Tally const& tally) const {
@@ -110,7 +120,10 @@ public:
     candidate.twofold = here > 0 ? tally.twofold / here : 0;
     candidate.cut_half = cut_half(tally);
     candidate.half_sheets = half_sheets(*tally.kind, candidate.cut_half);
-    weigh_reasons(candidate.reasons, tally);
+    candidate.reasons = reasons_;
+    auto const number = static_cast<std::size_t>(&tally - tallies_.of_format);
+    for (std::size_t k = 0; k < tallies_.seen_count; ++k)
+      candidate.reasons[tallies_.seen[k]].weight = weights_[k][number];
   }
   [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
     FormatCandidate candidate;
@@ -167,10 +180,9 @@ public:
       bool const cut = a.kind->leaves == 2 * b.kind->leaves || b.kind->leaves == 2 * a.kind->leaves;
       auto const given = mixed * (cut ? of_cut_paper : (1 - of_cut_paper) * b.prior);
       auto here = a.together[1] * given * b.together[2] / b.prior;
-      if (cut && counted.gathering) { // the part on cut sheets is gathered as the rest is
+      if (cut && counted.seen.gathering_leaves) { // the part on cut sheets is gathered as the rest is
         auto const& half = a.kind->leaves > b.kind->leaves ? *a.kind : *b.kind;
-        here *= counted.gathering->cut(half, counted.age, counted.parameters) /
-                counted.gathering->all(half, counted.age, counted.parameters);
+        here *= counted.gathering.cut(half) / counted.gathering.all(half);
       }
       all += here;
       if (here > most) most = here, vertical = &a, horizontal = &b;

@@ -43,18 +43,6 @@ inline constexpr std::size_t most_edge_looks = 48;
   }
   return count;
 }
-/// Gives each look of the schemes the number of its edges: they are few, so what they argue for is computed once for each.
-[[gnu::cold]] inline void number_looks(EdgeLook* looks, std::size_t count) {
-  std::array<std::size_t, most_edge_looks> first{};
-  std::size_t numbers = 0;
-  for (std::size_t i = 0; i < count; ++i) {
-    std::size_t number = 0;
-    while (number < numbers && looks[first[number]].edges != looks[i].edges) ++number;
-    if (number == most_edge_looks) broken("there is no room for so many different edges of leaves");
-    if (number == numbers) first[numbers++] = i;
-    looks[i].number = static_cast<std::uint8_t>(number);
-  }
-}
 /// Counts the leaves with a hole at each place. A leaf has at most two holes, depending on how its sheet was laid.
 [[gnu::cold]] inline void count_holes(SchemeFacts& facts) {
   auto const share = 1 / static_cast<double>(facts.leaves.size());
@@ -72,9 +60,22 @@ inline constexpr std::size_t most_edge_looks = 48;
 
 /// The facts of all attested schemes, and the data of their spans.
 class AllSchemeFacts {
-  std::array<LeafFacts, leaf_rows::leaves> leaves_{};
-  std::array<EdgeLook, leaf_rows::leaves> looks_{}; // no scheme has more looks than leaves
+  LeafFacts leaves_[leaf_rows::leaves]{};
+  EdgeLook looks_[leaf_rows::leaves]{}; // no scheme has more looks than leaves
   std::array<SchemeFacts, Attested::count> schemes_{};
+  EdgeLook const* numbered_[most_edge_looks]; // a look with each number
+  std::size_t numbers_{};
+
+  /// Gives each look the number of its edges: they are few, so what they argue for is computed once for each.
+  [[gnu::cold]] void number_looks(std::size_t count) {
+    for (std::size_t i = 0; i < count; ++i) {
+      std::size_t number = 0;
+      while (number < numbers_ && numbered_[number]->edges != looks_[i].edges) ++number;
+      if (number == most_edge_looks) broken("there is no room for so many different edges of leaves");
+      if (number == numbers_) numbered_[numbers_++] = &looks_[i];
+      looks_[i].number = static_cast<std::uint8_t>(number);
+    }
+  }
 
 public:
   [[gnu::cold]] AllSchemeFacts() {
@@ -93,26 +94,29 @@ public:
         leaves_[leaf++] = read_leaf(text);
         ++facts.gathered[static_cast<std::size_t>(facts.gatherings - 1)];
       }
-      facts.leaves = {leaves_.data() + first, leaf - first};
+      facts.leaves = {leaves_ + first, leaf - first};
       count_holes(facts);
-      auto const count = count_looks(facts.leaves, looks_.data() + look);
-      facts.looks = {looks_.data() + look, count};
+      auto const count = count_looks(facts.leaves, looks_ + look);
+      facts.looks = {looks_ + look, count};
       look += count;
     }
-    number_looks(looks_.data(), look);
+    number_looks(look);
   }
   AllSchemeFacts(AllSchemeFacts const&) = delete; // the spans look at its arrays
   AllSchemeFacts& operator=(AllSchemeFacts const&) = delete;
 
   [[nodiscard]] std::array<SchemeFacts, Attested::count> const& schemes() const { return schemes_; }
+  /// Returns for each number of edges a look that has it.
+  [[nodiscard]] std::span<EdgeLook const* const> looks() const { return {numbered_, numbers_}; }
 };
+inline AllSchemeFacts const& all_scheme_facts() {
+  static AllSchemeFacts const facts;
+  return facts;
+}
 
 } // namespace detail
 
-inline std::array<SchemeFacts, Attested::count> const& scheme_facts() {
-  static detail::AllSchemeFacts const facts;
-  return facts.schemes();
-}
+inline std::array<SchemeFacts, Attested::count> const& scheme_facts() { return detail::all_scheme_facts().schemes(); }
 
 } // namespace v0
 } // namespace bifolium

@@ -13,27 +13,35 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A leaf's size as the sheet of one kind of leaf that it implies, ready to be asked of each population.
-struct SizeAsked {
-  enum class Known : std::uint8_t { none, both, one, between } known{};
-  std::uint8_t side{};                      ///< of one side alone: 0 the long one, 1 the short one
-  double log_long{}, log_short{}, length{}; ///< of one side alone its length
-  double low{}, fall{}; ///< of one side between two bounds the lower, and how the tail falls between them
+static_assert(most_leaf_shapes <= sheets_at_once);
 
-  /// Returns how likely the size is on the sheets of one population.
-  [[nodiscard, gnu::noinline]] double on(SheetDensity const& sheets, LossLaw const& loss) const {
-    if (known == Known::both) return sheets.of_both(log_long, log_short, loss);
-    if (known == Known::one) return sheets.of_side(side, length, loss);
-    return known == Known::between ? sheets.side_between(side, low, length, fall, loss) : 1;
+/// A leaf's size as the sheets that it implies, one for each kind of leaf.
+class SheetsImplied {
+public:
+  enum class Known : std::uint8_t { none, both, one, between };
+
+private:
+  Known known_{};
+  std::size_t count_{};
+  BothSides both_{};
+  OneSide one_{};
+
+  friend class LogMeasures;
+
+public:
+  /// Finds those that are near the sheets of one population, or takes all of them if no side is known.
+  void near(SheetDensity const& sheets, LossLaw const& loss, NearSheets& near) const {
+    if (known_ == Known::both) return sheets.of_both(both_, count_, loss, near);
+    if (known_ == Known::one) return sheets.of_side(one_, count_, loss, near);
+    if (known_ == Known::between) return sheets.of_side_between(one_, count_, loss, near);
+    near.count = 0;
+    for (std::size_t i = 0; i < count_; ++i) near.add(i, 1);
   }
-  /// Returns how likely it is on each population of the model, which `sheets` has side by side.
-  [[nodiscard, gnu::noinline]] std::array<double, population_count>
-  on_each(SheetDensity const* all, SheetsSideBySide<population_count> const& sheets, LossLaw const& loss) const {
-    if (known == Known::both) return sheets.of_both(log_long, log_short);
-    std::array<double, population_count> sizes;
-    for (std::size_t k = 0; k < population_count; ++k) sizes[k] = on(all[k], loss);
-    return sizes;
-  }
+};
+/// By how much a leaf would be larger if it were cut as a folio of the usual state is, as a logarithm: so much, and so
+/// much for each unit of the logarithm of its number of leaves to the sheet.
+struct LargerUncut {
+  double by{}, for_leaves{};
 };
 
 /// How high type pages are on the sheets of one population, along one side of them.
@@ -41,7 +49,6 @@ class TypePage {
   double middle_, precision_, peak_;
 
 public:
-  TypePage() = default;
   /// `side`: 0 the long one, 1 the short one.
   TypePage(SheetDensity const& sheets, std::size_t side, EvidenceParameters const& p)
       : middle_{sheets.mean(side) + SheetPopulation::base_loss + p.type_of_uncut},
@@ -53,7 +60,7 @@ public:
 
 /// Height, width and type page as the densities want them: logarithms of the leaf, without its boards.
 class LogMeasures {
-  SizeAsked::Known known_{};
+  SheetsImplied::Known known_{};
   double low_{}, height_{}, width_{}, type_{}, fall_{};
   bool has_height_, has_type_;
 
@@ -66,7 +73,7 @@ public:
   /// `tail`: of the losses.
   LogMeasures(LeafEvidence const& seen, double tail, EvidenceParameters const& p)
       : has_height_{seen.height.has_value()}, has_type_{seen.type_height.has_value()} {
-    using enum SizeAsked::Known;
+    using enum SheetsImplied::Known;
     auto const boards = p.boards.count() * (seen.of == MeasureOf::leaf ? 0 : seen.of == MeasureOf::binding ? 1 : 0.5);
     auto const step = seen.rounded_up_to.count();
     if (has_height_ != seen.width.has_value())
@@ -86,30 +93,35 @@ public:
   [[nodiscard]] bool has_type() const { return has_type_; }
   [[nodiscard]] double one_side() const { return has_height_ ? height_ : width_; }
 
-  /// `uncut`: by how much the leaf would be larger.
-  [[nodiscard]] SizeAsked implied(LeafShape const& shape, double uncut) const {
-    bool const upright = shape.lay.long_side == Axis::left_right; // then the height is of the short side
-    auto const to_height = (upright ? shape.log_short : shape.log_long) + uncut;
-    auto const to_width = (upright ? shape.log_long : shape.log_short) + uncut;
-    SizeAsked sheet{known_, static_cast<std::uint8_t>(upright == has_height_ ? 1 : 0)};
-    sheet.log_long = upright ? width_ + to_width : height_ + to_height;
-    sheet.log_short = upright ? height_ + to_height : width_ + to_width;
-    if (known_ == SizeAsked::Known::both) return sheet;
-    auto const to = has_height_ ? to_height : to_width;
-    sheet.length = one_side() + to, sheet.low = low_ + to, sheet.fall = fall_;
-    return sheet;
+  /// Returns the sheets that the leaf implies.
+  [[nodiscard]] SheetsImplied implied(std::span<LeafShape const> kinds, LargerUncut const& uncut) const {
+    SheetsImplied sheets;
+    sheets.known_ = known_, sheets.count_ = kinds.size(), sheets.one_.fall = fall_;
+    for (std::size_t i = 0; i < kinds.size(); ++i) {
+      auto const& kind = kinds[i];
+      bool const upright = kind.lay.long_side == Axis::left_right; // then the height is of the short side
+      auto const larger = uncut.by + uncut.for_leaves * (kind.log_long + kind.log_short);
+      auto const to_long = kind.log_long + larger, to_short = kind.log_short + larger;
+      sheets.both_.log_long[i] = to_long + (upright ? width_ : height_);
+      sheets.both_.log_short[i] = to_short + (upright ? height_ : width_);
+      bool const is_short = upright == has_height_;
+      sheets.one_.side[i] = is_short ? 1 : 0;
+      sheets.one_.length[i] = one_side() + (is_short ? to_short : to_long);
+      sheets.one_.low[i] = low_ + (is_short ? to_short : to_long);
+    }
+    return sheets;
   }
   /// Returns how likely the height of the type page is in a leaf of this kind, relative to a usual one. Precondition:
-  /// it was measured.
-  [[nodiscard]] double type(TypePage const& usual, LeafShape const& shape) const {
+  /// it was measured. `usual`: on the long side and on the short.
+  [[nodiscard]] double type(TypePage const (&usual)[2], LeafShape const& shape) const {
     constexpr double least = 2e-4; // estimated
-    auto const parts = shape.lay.long_side == Axis::left_right ? shape.log_short : shape.log_long;
-    return usual.density(type_ + parts) + least;
+    bool const upright = shape.lay.long_side == Axis::left_right;
+    return usual[upright ? 1 : 0].density(type_ + (upright ? shape.log_short : shape.log_long)) + least;
   }
   [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
-    if (known_ == SizeAsked::Known::none) return 1;
-    if (known_ == SizeAsked::Known::both) return p.chance.both_sides;
-    return p.chance.one_side * (known_ == SizeAsked::Known::between ? one_side() - low_ : 1);
+    if (known_ == SheetsImplied::Known::none) return 1;
+    if (known_ == SheetsImplied::Known::both) return p.chance.both_sides;
+    return p.chance.one_side * (known_ == SheetsImplied::Known::between ? one_side() - low_ : 1);
   }
 };
 

@@ -20,7 +20,10 @@ namespace detail {
 class NormalTail {
   static constexpr std::size_t per_unit = 16, end = 12;
   static constexpr double density_at_0 = 0.398942280401432677939946;
-  std::array<std::array<double, 4>, per_unit * end> cubics_{};
+  struct Cubic {
+    double constant, linear, square, cube;
+  };
+  Cubic cubics_[per_unit * end];
 
 public:
   [[gnu::cold, gnu::noinline]] NormalTail() {
@@ -39,7 +42,7 @@ public:
     auto const at = static_cast<int>(u * per_unit);
     auto const& cubic = cubics_[static_cast<std::size_t>(at)];
     auto const x = u * per_unit - at;
-    return cubic[0] + x * (cubic[1] + x * (cubic[2] + x * cubic[3]));
+    return cubic.constant + x * (cubic.linear + x * (cubic.square + x * cubic.cube));
   }
 };
 inline NormalTail const& normal_tail() {
@@ -54,9 +57,36 @@ struct LossLaw {
   double tail{}, cropped{}, cropped_tail{};
 };
 
-template <std::size_t count> class SheetsSideBySide;
+/// Room for the sheets of which a population is asked at once: a leaf implies one for each kind of leaf.
+inline constexpr std::size_t sheets_at_once = 24;
+/// A number for each of these sheets.
+using EachSheet = double[sheets_at_once];
 
-/// One population. All lengths are natural logarithms.
+/// Sheets of which the sides are known, as the logarithms of them.
+struct BothSides {
+  EachSheet log_long, log_short;
+};
+/// Sheets of which one side is known, or two bounds of it.
+struct OneSide {
+  std::uint8_t side[sheets_at_once]; ///< 0 the long one, 1 the short one
+  EachSheet length;                  ///< its logarithm, or that of the upper bound
+  EachSheet low;                     ///< that of the lower bound
+  double fall;                       ///< exp(-tail (length - low)), the same for all of them
+};
+/// The sheets that a population may have, by their numbers, and how likely they are. All others hardly ever occur.
+struct NearSheets {
+  std::size_t count{};
+  std::uint8_t number[sheets_at_once];
+  EachSheet density;
+
+  void add(std::size_t i, double of_sheet) {
+    number[count] = static_cast<std::uint8_t>(i);
+    density[count++] = of_sheet;
+  }
+};
+
+/// One population. All lengths are natural logarithms. It is asked of many sheets at once: how far each is from it is
+/// computed for two of them at a time, and most are too far to ask further.
 ///
 /// Two numbers of a sheet tell how likely it is: how far its shape is from that of the population, which no loss
 /// changes since both sides lose alike, and how far its size is, along which the loss runs. The bell curve of two sides
@@ -68,53 +98,60 @@ public:
 
 private:
   struct Side {
-    double variance, spread;
+    double variance, spread, per_spread;
   };
-  NormalTail const* beyond_{};
-  std::array<double, 2> mean_{};
-  std::array<Side, 2> side_{};           // long, short
-  double shape_{}, of_shape_{};          // its mean, and -1/2 over its variance
-  double by_long_{}, by_short_{}, at_{}; // size in its spreads: what each side adds, and what the mean has
-  double root_{}, peak_{};               // spread of the size
+  /// The losses of one kind: how far from the middle they start, in spreads of the size, and their part of the density.
+  struct Tail {
+    double reach, part;
+  };
+  NormalTail const* beyond_;
+  double mean_[2];
+  Side side_[2];                   // long, short
+  double shape_, of_shape_;        // its mean, and -1/2 over its variance
+  double by_long_, by_short_, at_; // size in its spreads: what each side adds, and what the mean has
+  double root_, peak_;             // spread of the size
 
-  template <std::size_t count> friend class SheetsSideBySide;
   static constexpr double all_but_1e_12 = 7; // spreads of the bell curve
   static double exp(double x) { return x < hardly_ever ? 0 : real::quick_exp(x); }
-  /// Does what `exp` does by a call: a side alone is asked less often, and then its code counts.
+  /// By a call: a side between two bounds is asked less often, and then its code counts.
   [[gnu::noinline]] static double exp_for_side(double x) { return real::quick_exp(x); }
+
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
   [[nodiscard]] double up_to(double z, double bell, double of_bell) const {
     constexpr double all_but_1e_9 = 6;
     if (z < 0) return of_bell * (*beyond_)(-z);
-    auto const all = exp(bell + z * z / 2);
+    auto const all = exp(bell + 0.5 * z * z);
     return z > all_but_1e_9 ? all : all - of_bell * (*beyond_)(z);
   }
-
-  /// What tells how far a sheet is from a population. `reach`: how far the longer tail starts from the middle.
-  struct Middle {
-    double shape, of_shape, by_long, by_short, at, reach;
-  };
-  /// The exponent of the bell curve, the size in its spreads, and no less than the exponent of the density.
-  struct Away {
-    double bell, size, most;
-  };
-  struct Sides {
-    double log_long, log_short;
-  };
-  static Away away(Sides const& sheet, Middle const& middle) {
-    auto const apart = sheet.log_long - sheet.log_short - middle.shape;
-    auto const size = middle.by_long * sheet.log_long + middle.by_short * sheet.log_short - middle.at;
-    auto const bell = middle.of_shape * apart * apart - size * size / 2;
-    auto const lost = -size - middle.reach;
-    auto const beyond = lost + real::abs(lost); // twice what is lost, or 0: the longer tail makes so much of it
-    return {bell, size, bell + beyond * beyond / 8};
+  /// How likely a side is shorter than `x` from its mean. `of_tail`: what the tail alone gives there.
+  [[nodiscard, gnu::noinline]] double up_to_end(double x, double bend, Side const& of, double of_tail) const {
+    auto const u = x * of.per_spread, bell = -0.5 * u * u;
+    auto const here = bell < hardly_ever ? 0 : exp_for_side(bell);
+    auto const z = u - bend * of.per_spread; // the tail's own measure, less than 0 below the bend
+    auto const all_of_tail = z > 0 ? here * (*beyond_)(z) : of_tail - here * (*beyond_)(-z);
+    return (u > 0 ? 1 - here * (*beyond_)(u) : here * (*beyond_)(-u)) + all_of_tail;
   }
-  [[nodiscard, gnu::noinline]] double of_both_near(double bell, double size, LossLaw const& loss) const {
-    auto const of_bell = exp(bell);
-    auto const usual = loss.tail * up_to(-size - loss.tail * root_, bell, of_bell);
-    if (!(loss.cropped > 0)) return peak_ * usual;
-    auto const cropped = loss.cropped_tail * up_to(-size - loss.cropped_tail * root_, bell, of_bell);
-    return peak_ * ((1 - loss.cropped) * usual + loss.cropped * cropped);
+  static Side side_of(double variance) {
+    auto const spread = real::sqrt(variance);
+    return {variance, spread, 1 / spread};
+  }
+
+  /// What tells how far sheets are from the population.
+  struct Away {
+    EachSheet bell; ///< exponent of the bell curve
+    EachSheet size; ///< in its spreads
+    EachSheet most; ///< no less than the exponent of the density
+  };
+  /// `reach`: how far the longer tail starts from the middle.
+  void find_away(BothSides const& sheets, double reach, Away& away) const {
+    auto const shape = shape_, of_shape = of_shape_, by_long = by_long_, by_short = by_short_, at = at_;
+    for (std::size_t i = 0; i < sheets_at_once; ++i) {
+      auto const apart = sheets.log_long[i] - sheets.log_short[i] - shape;
+      auto const size = by_long * sheets.log_long[i] + by_short * sheets.log_short[i] - at;
+      auto const bell = of_shape * apart * apart - 0.5 * size * size;
+      auto const lost = size + reach, beyond = lost - real::abs(lost); // 0, or twice what is lost
+      away.bell[i] = bell, away.size[i] = size, away.most[i] = bell + 0.125 * beyond * beyond; // by the longer tail
+    }
   }
 
 public:
@@ -122,8 +159,7 @@ public:
   /// Precondition: the covariance is of a distribution.
   [[gnu::cold]] SheetDensity(double log_long, double log_short, double long_variance, double covariance,
                              double short_variance)
-      : beyond_{&normal_tail()}, mean_{log_long, log_short}, side_{Side{long_variance, real::sqrt(long_variance)},
-                                                                   Side{short_variance, real::sqrt(short_variance)}},
+      : beyond_{&normal_tail()}, mean_{log_long, log_short}, side_{side_of(long_variance), side_of(short_variance)},
         shape_{log_long - log_short}, of_shape_{-0.5 / (long_variance - 2 * covariance + short_variance)} {
     constexpr double two_pi = 6.28318530717958647692;
     auto const determinant = long_variance * short_variance - covariance * covariance;
@@ -137,71 +173,54 @@ public:
   [[nodiscard]] double mean(std::size_t side) const { return mean_[side]; }
   [[nodiscard]] double variance(std::size_t side) const { return side_[side].variance; }
 
-  /// Both sides measured. 0 for what hardly ever occurs.
-  [[nodiscard]] double of_both(double log_long, double log_short, LossLaw const& loss) const {
-    auto const it =
-        away({log_long, log_short}, {shape_, of_shape_, by_long_, by_short_, at_, loss.cropped_tail * root_});
-    return it.most < hardly_ever ? 0 : of_both_near(it.bell, it.size, loss);
-  }
-  /// One side measured: 0 the long one, 1 the short one.
-  [[nodiscard]] double of_side(std::size_t side, double length, LossLaw const& loss) const {
-    auto const& of = side_[side];
-    auto const x = length - mean_[side], bell = -0.5 * x * x / of.variance;
-    if (x > all_but_1e_12 * of.spread) return 0;
-    return loss.tail *
-           up_to(-(x + loss.tail * of.variance) / of.spread, bell, bell < hardly_ever ? 0 : exp_for_side(bell));
-  }
-  /// One side of which two bounds are known. `fall`: exp(-tail (to - from)), the same for all populations.
-  [[nodiscard]] double side_between(std::size_t side, double from, double to, double fall, LossLaw const& loss) const {
-    auto const& of = side_[side];
-    auto const low = from - mean_[side], high = to - mean_[side], bend = -loss.tail * of.variance;
-    if (low > all_but_1e_12 * of.spread) return 0;
-    // below the bend, what the tail alone gives; the same at both ends but for the fall
-    auto const at_high = low < bend ? exp_for_side(loss.tail * (high - bend / 2)) : 0;
-    if (high < bend - all_but_1e_12 * of.spread)
-      return at_high * (1 - fall); // far down the tail, where the bell is over
-    auto const up_to_end = [&](double x, double tail_here) {
-      auto const u = x / of.spread, bell = -0.5 * u * u;
-      auto const here = bell < hardly_ever ? 0 : exp_for_side(bell);
-      auto const z = u - bend / of.spread; // the tail's own measure, less than 0 below the bend
-      auto const of_tail = z > 0 ? here * (*beyond_)(z) : tail_here - here * (*beyond_)(-z);
-      return (u > 0 ? 1 - here * (*beyond_)(u) : here * (*beyond_)(-u)) + of_tail;
-    };
-    auto const between = up_to_end(high, at_high) - up_to_end(low, at_high * fall);
-    return between > 0 ? between : 0;
-  }
-};
-
-/// Several populations side by side, for leaves of which both sides are known: how far a sheet is from each is computed
-/// for two of them at once, and most are too far to ask further.
-template <std::size_t count> class SheetsSideBySide {
-  static constexpr std::size_t even = count + count % 2;
-  using Row = std::array<double, even>;
-  Row shape_{}, of_shape_{}, by_long_{}, by_short_{}, at_{}, reach_{};
-  SheetDensity const* all_;
-  LossLaw loss_;
-
-public:
-  /// Precondition: there are `count` densities.
-  SheetsSideBySide(SheetDensity const* all, LossLaw const& loss) : all_{all}, loss_{loss} {
-    for (std::size_t k = 0; k < count; ++k) {
-      auto const& one = all[k];
-      shape_[k] = one.shape_, of_shape_[k] = one.of_shape_, by_long_[k] = one.by_long_, by_short_[k] = one.by_short_;
-      at_[k] = one.at_, reach_[k] = loss.cropped_tail * one.root_;
+  /// Finds the first `count` sheets near it.
+  [[gnu::noinline]] void of_both(BothSides const& sheets, std::size_t count, LossLaw const& loss,
+                                 NearSheets& near) const {
+    Tail const tails[]{{loss.cropped_tail * root_, peak_ * loss.cropped_tail * loss.cropped},
+                       {loss.tail * root_, peak_ * loss.tail * (1 - loss.cropped)}};
+    auto const* const first = loss.cropped > 0 ? tails : tails + 1;
+    Away away;
+    find_away(sheets, tails[0].reach, away);
+    near.count = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+      if (away.most[i] < hardly_ever) continue;
+      auto const bell = away.bell[i], of_bell = exp(bell);
+      double density = 0;
+      for (auto const* tail = first; tail != std::end(tails); ++tail)
+        density += tail->part * up_to(-away.size[i] - tail->reach, bell, of_bell);
+      near.add(i, density);
     }
   }
-  /// Returns what `SheetDensity::of_both` returns for each.
-  [[nodiscard]] std::array<double, count> of_both(double log_long, double log_short) const {
-    Row bell, size, most;
-    for (std::size_t k = 0; k < even; ++k) {
-      auto const it = SheetDensity::away({log_long, log_short},
-                                         {shape_[k], of_shape_[k], by_long_[k], by_short_[k], at_[k], reach_[k]});
-      bell[k] = it.bell, size[k] = it.size, most[k] = it.most;
+  /// Finds the first `count` sheets of which one side is near it.
+  [[gnu::noinline]] void of_side(OneSide const& sheets, std::size_t count, LossLaw const& loss,
+                                 NearSheets& near) const {
+    near.count = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+      auto const& of = side_[sheets.side[i]];
+      auto const x = (sheets.length[i] - mean_[sheets.side[i]]) * of.per_spread, bell = -0.5 * x * x;
+      if (x > all_but_1e_12) continue;
+      near.add(i, loss.tail * up_to(-x - loss.tail * of.spread, bell, exp(bell)));
     }
-    std::array<double, count> densities;
-    for (std::size_t k = 0; k < count; ++k)
-      densities[k] = most[k] < SheetDensity::hardly_ever ? 0 : all_[k].of_both_near(bell[k], size[k], loss_);
-    return densities;
+  }
+  /// The same for two bounds of the side.
+  [[gnu::noinline]] void of_side_between(OneSide const& sheets, std::size_t count, LossLaw const& loss,
+                                         NearSheets& near) const {
+    near.count = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+      auto const side = sheets.side[i];
+      auto const& of = side_[side];
+      auto const low = sheets.low[i] - mean_[side], high = sheets.length[i] - mean_[side];
+      auto const bend = -loss.tail * of.variance;
+      if (low > all_but_1e_12 * of.spread) continue;
+      // below the bend, what the tail alone gives; the same at both ends but for the fall
+      auto const at_high = low < bend ? exp_for_side(loss.tail * (high - bend / 2)) : 0;
+      if (high < bend - all_but_1e_12 * of.spread) { // far down the tail, where the bell is over
+        near.add(i, at_high * (1 - sheets.fall));
+        continue;
+      }
+      auto const between = up_to_end(high, bend, of, at_high) - up_to_end(low, bend, of, at_high * sheets.fall);
+      near.add(i, between > 0 ? between : 0);
+    }
   }
 };
 
