@@ -50,7 +50,16 @@ std::vector<std::string> typed_otherwise(std::string const& text) {
           text + ".",
           text + " (-A1)",
           text + " A\u2078(\u2212A1)",
-          "[A]\u00b2 " + text};
+          "[A]\u00b2 " + text,
+          text + " " + text,
+          with(text, "I", "J"),
+          with(text, "V", "U"),
+          with(text, "A", "U"),
+          with(text, "\u2078", "\u2077"),
+          with(text, "4", "3"),
+          text + " (last leaf blank)",
+          text + " (A1 blank), A8 (A8 blank).",
+          text + " (-A1, blank?); A8(-A1, blank)"};
 }
 
 } // namespace
@@ -67,6 +76,29 @@ TEST_CASE("a plain text is read without the grammar as the grammar alone reads i
       }
   MESSAGE(plain << " of " << texts << " texts are plain");
   CHECK(plain > texts / 10);
+}
+
+TEST_CASE("every short parenthesis after a plain run is read without the grammar as the grammar alone reads it") {
+  std::string const pieces[]{"A1", "A4", "B2", "C4",     "2",       "3", "12", "U1",
+                             ",",  ", ", ".",  " blank", ", blank", "?", "-",  "last leaf blank"};
+  long plain = 0, texts = 0;
+  auto const read = [&](std::string const& text) {
+    ++texts;
+    plain += is_plain(text, dialects::stc) ? 1 : 0;
+    for (auto const& dialect : {dialects::strict, dialects::stc}) CHECK(read_in_two_ways(text, dialect) == "");
+  };
+  for (std::string const run : {"A4", "A-C4 ", "[A]3", "T-V8", "A-C "})
+    for (std::string const begins : {"(-", "(\u2212", "(", "(-A1"}) {
+      for (auto const& one : pieces) {
+        read(run + begins + one + ")");
+        for (auto const& two : pieces) {
+          read(run + begins + one + two + ")");
+          for (auto const& three : pieces) read(run + begins + one + two + three + ") D2");
+        }
+      }
+    }
+  MESSAGE(plain << " of " << texts << " texts are plain");
+  CHECK(plain > 200);
 }
 
 TEST_CASE("limits are told in the same place, whether the text is plain or not") {

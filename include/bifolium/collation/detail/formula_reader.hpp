@@ -279,6 +279,8 @@ private:
     formula_->runs_.clear();
     formula_->changes_.clear();
     formula_->forms_.clear();
+    formula_->notes_.clear();
+    formula_->blanks_.clear();
     formula_->parts_.clear();
     formula_->warnings_.clear();
   }

@@ -40,7 +40,7 @@ protected:
   constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const plain = scanner_.run(from);
-    if (plain.end == 0 || words_follow(plain.end)) return false;
+    if (plain.end == 0 || plain.is_odd() || plain.is_outside() || words_follow(plain.end)) return false;
     auto run = plain.found();
     run.begins_part = part_ && begun();
     auto& reached = this->reached(run.first);

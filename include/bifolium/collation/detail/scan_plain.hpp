@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Reads plain runs fast: a letter, or two with a dash between them, a leaf count and a blank (A-K⁸, A-K^8, 2B4, [A]²).
 /// Nine of ten runs in a catalogue are plain, and this reader looks at each of their bytes once. Text with anything
-/// else, such as another bracket, alternating counts, a letter outside the alphabet, letters in the wrong order or an
-/// odd count, is left to the grammar. The result is the same as the result of the grammar.
+/// else, such as another bracket, alternating counts or letters in the wrong order, is left to the grammar. The result is
+/// the same as the result of the grammar.
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
@@ -19,6 +19,7 @@ struct PlainMark {
   int rank{}; ///< position in its series
   std::uint8_t multiple{1};
   char letter{};
+  bool outside{}; ///< true for J and U in an alphabet without them, where they are I and V
 
   [[nodiscard]] constexpr bool is_small() const noexcept { return (letter & 0x20) != 0; }
   [[nodiscard]] constexpr SignatureKey key() const noexcept {
@@ -35,6 +36,10 @@ struct PlainRun {
   bool inferred{}; ///< true if the first mark is in square brackets
 
   [[nodiscard]] constexpr int gatherings() const noexcept { return last.rank - first.rank + 1; }
+  /// Returns true if the number of leaves is doubtful.
+  [[nodiscard]] constexpr bool is_odd() const noexcept { return leaves % 2 != 0 && leaves != 1; }
+  /// Returns true if one of its ends is not in the alphabet.
+  [[nodiscard]] constexpr bool is_outside() const noexcept { return first.outside || last.outside; }
   /// Returns the run as the grammar finds it.
   [[nodiscard]] constexpr FoundRun found() const {
     FoundRun run;
@@ -48,11 +53,13 @@ struct PlainRun {
   }
 };
 
-/// The deletion of one leaf: (-A1). `end` is the position after it, or 0 if there is none.
-struct PlainDeletion {
-  std::size_t from{}, end{}; ///< `from` is where the leaf is named
+/// A leaf that a parenthesis names: A1, or 2 of the gathering named before it. `end` is the position after it, or 0 if there
+/// is none.
+struct PlainLeaf {
+  std::size_t from{}, end{};
   PlainMark of{};
   int leaf{};
+  bool named{}; ///< true if the gathering is named
 };
 
 class PlainScanner {
@@ -94,7 +101,13 @@ class PlainScanner {
     if (!is_letter(b) || is_letter(bytes.next())) return false;
     found.multiple = static_cast<std::uint8_t>(multiple);
     found.letter = static_cast<char>(b);
-    auto const place = alphabet_.place_if_used(rank_of_letter(found.letter));
+    auto place = alphabet_.place_if_used(rank_of_letter(found.letter));
+    if (place == 0) {
+      auto const letter = alphabet_.letter(rank_of_letter(found.letter)); // J and U are I and V; W stays
+      place = alphabet_.place_if_used(letter);
+      found.letter = static_cast<char>((b & 0x60U) | static_cast<unsigned>(letter));
+      found.outside = true;
+    }
     found.rank = (static_cast<int>(multiple) - 1) * size_ + place;
     return place != 0;
   }
@@ -124,7 +137,7 @@ class PlainScanner {
           b = bytes.here();
         }
     }
-    if (leaves == 0 || (leaves % 2 != 0 && leaves != 1) || leaves > thick_gathering) return false;
+    if (leaves == 0 || leaves > thick_gathering) return false;
     return (b == ' ' && !caret) || ends_count(bytes, caret);
   }
   /// Returns true for text after a count that cannot continue it.
@@ -168,20 +181,26 @@ public:
       run.marks_end = place(marks);
     return run;
   }
-  /// Reads the deletion of one leaf at byte `from`. Precondition: from <= text.size().
-  [[nodiscard]] constexpr PlainDeletion deletion(std::size_t from) const {
-    PlainDeletion deletion;
+  /// Returns the position after the parenthesis and minus of a deletion, (- or (−, at byte `from`, or 0 if there is none.
+  [[nodiscard]] constexpr std::size_t after_minus(std::size_t from) const noexcept {
+    auto const in = bytes(from);
+    if (in.here() != '(') return 0;
+    if (in.ahead(1) == '-') return from + 2;
+    return in.ahead(1) == 0xE2 && in.ahead(2) == 0x88 && in.ahead(3) == 0x92 ? from + 4 : 0;
+  }
+  /// Reads a leaf at byte `from`. `of` is the gathering that was named before it.
+  [[nodiscard]] constexpr PlainLeaf leaf(std::size_t from, PlainMark of) const {
+    PlainLeaf one{from, 0, of, 0, false};
     auto in = bytes(from);
-    if (in.here() != '(') return deletion;
-    bool const minus = in.ahead(1) == 0xE2 && in.ahead(2) == 0x88 && in.ahead(3) == 0x92;
-    if (!minus && in.ahead(1) != '-') return deletion;
-    in.at += minus ? 4 : 2;
-    deletion.from = place(in);
-    if (!take_mark(in, deletion.of) || !is_figure(in.here())) return deletion;
-    deletion.leaf = static_cast<int>(in.here() - '0');
-    if (is_figure(in.next())) deletion.leaf = deletion.leaf * 10 + static_cast<int>(in.here() - '0'), in.next();
-    if (in.here() == ')') deletion.end = place(in) + 1;
-    return deletion;
+    if (PlainMark mark; take_mark(in, mark))
+      one.of = mark, one.named = true;
+    else
+      in = bytes(from);
+    if (!is_figure(in.here())) return one;
+    one.leaf = static_cast<int>(in.here() - '0');
+    if (is_figure(in.next())) one.leaf = one.leaf * 10 + static_cast<int>(in.here() - '0'), in.next();
+    one.end = place(in);
+    return one;
   }
   /// Returns true if a run may come next, after the letters up to position `reached` of its series. A letter that comes
   /// again or after a gap is doubtful.
