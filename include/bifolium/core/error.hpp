@@ -56,7 +56,7 @@ constexpr Error error_at(Problem problem, std::uint32_t line, std::uint32_t colu
   auto keep = size <= most ? size : most;
   if (keep < size)
     while (keep > 0 && continues_character(found[keep])) --keep;
-  for (std::size_t i = 0; i < keep; ++i) error.found[i] = found[i];
+  std::char_traits<char>::copy(error.found, found, keep);
   return error;
 }
 

@@ -33,10 +33,10 @@ public:
   constexpr TextPlace place(std::string_view text, std::size_t at) noexcept {
     if (at < at_) at_ = 0, place_ = {};
     while (at_ < at && at_ < text.size()) {
-      if (text[at_] == '\n')
-        ++place_.line, place_.column = 1, ++at_;
-      else
-        ++place_.column, at_ += decode(text, at_).bytes;
+      auto const byte = static_cast<unsigned char>(text[at_]);
+      ++place_.column;
+      if (byte == '\n') ++place_.line, place_.column = 1;
+      at_ += byte < 0x80 ? 1 : decode(text, at_).bytes;
     }
     return place_;
   }

@@ -118,9 +118,9 @@ protected:
       if (t.is(TokenKind::letter)) {
         if (figures > 0 && !t.spaced && last == TokenKind::figure) return false; // 2i8 is a gathering
         bool const unit = w == "p" || w == "pp" || w == "pages" || (is_unit_of_leaves(w) && w != "leaf" && w != "Bl");
+        if (!unit && (w.empty() || !is_small(w[0]) || !is_roman_numeral(w))) return false;
         if (goes_on_after_tag(c)) return false;
         if (unit) return figures > 1 && !is_digit(at(t.from + w.size()));
-        if (!is_roman_numeral(w) || !is_small(w[0])) return false;
         last = TokenKind::letter;
         c = after_word(c);
         ++figures;

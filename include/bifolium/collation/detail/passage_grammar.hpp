@@ -126,14 +126,15 @@ protected:
     if (at(from) == '(' && (at(from + 1) == '-' || static_cast<unsigned char>(at(from + 1)) == 0xE2))
       return false;     // (−K8)
     auto figure = from; // K8 and a word: most text here is neither
+    while (figure - from < 47 && (is_latin_letter(at(figure)) || is_digit(at(figure)) || at(figure) == '-')) ++figure;
+    // A-K, in eights: words after a comma are not about the leaf before it
+    bool const ends = at(figure) == ',' || at(figure) == ';' || at(figure) == ':';
+    if (ends && this->is_blank_at(figure + 1)) return false;
     while (figure < text_.size() && figure - from < 48 && !this->is_blank_at(figure)) ++figure;
     auto const next = this->after_blanks(figure);
     bool const sign = at(next) == '&' && this->is_blank_at(next + 1);
     bool const article = at(next) == 'a' && this->is_blank_at(next + 1); // B2 a cancel
     if (figure == from || (!sign && !article && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
-    auto mark = from; // A-K, in eights: words after a comma are not about the leaf before it
-    while (is_latin_letter(at(mark)) || is_digit(at(mark)) || at(mark) == '-') ++mark;
-    if (mark + 1 == figure && (at(mark) == ',' || at(mark) == ';' || at(mark) == ':')) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
     bool const opens = at(from) == '(' && figure - from < 48;
     if (opens && text_.substr(from, figure - from).find(')') == text_.npos) return false; // (last leaf blank)
