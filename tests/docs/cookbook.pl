@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: MIT
 # One task of the cookbook: its block of C++ or of shell is compiled or run in a folder of its own, and what it prints is
-# compared with the block of text that follows. With task 0: there are twenty tasks in order, each with both blocks.
+# compared with the block of text that follows. With task 0: the tasks are in order, each with both blocks.
 #   perl cookbook.pl PAGE TASK WORK BIN COMPILER INCLUDE [FLAGS AND LIBRARIES ...]
 # BIN is where the programs are. COOKBOOK_WRITE=1 writes into the page what was printed, for somebody to read.
 use strict;
@@ -21,7 +21,7 @@ if ($task == 0) {
     $part =~ /^```(?:cpp|sh)\n.*?^```\n```text\n.+?^```\n/ms or die "task $number shows no program with its output\n";
     (() = $part =~ /^```\w/mg) == 2 or die "task $number has more than a program and its output\n";
   }
-  die "there are $number tasks, not twenty\n" if $number != 20;
+  die "hardly a task was found\n" if $number < 20;
   exit;
 }
 
