@@ -20,60 +20,20 @@
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 
+#include "growth/measure.hpp"
 #include "support/answers.hpp"
 #include "support/record.hpp"
 #include "support/tsv.hpp"
 
-#include <cmath>
-#include <cstdint>
 #include <cstdio>
 #include <cstdlib>
-#include <functional>
 #include <sstream>
 #include <string>
 #include <vector>
 
-extern std::uint64_t steps_done;
-extern std::size_t bytes_held, most_bytes_held;
-
 using namespace bifolium;
 
 namespace {
-
-using Unit = std::string (*)(int);
-
-/// The signature of gathering i: 100A, 100B ... 100Z, 101A; all of about one length, so that only their number grows.
-std::string signature(int i) {
-  constexpr std::string_view letters = "ABCDEFGHIKLMNOPQRSTVXYZ";
-  return std::to_string(100 + i / 23) + letters[static_cast<std::size_t>(i % 23)];
-}
-/// n units of text, one after another.
-std::string each(int n, Unit unit, std::string const& before = "", std::string const& after = "") {
-  auto text = before;
-  for (int i = 0; i < n; ++i) text += unit(i);
-  return text + after;
-}
-std::string run_of(int n) { return "8°: 100A-" + signature(n < 2 ? 1 : n - 1) + "⁸"; }
-std::string changed(int n, Unit unit) { return each(n, unit, run_of(n) + "(", ")"); }
-
-struct Case {
-  char const* name;
-  std::function<void(int)> work; ///< prepares; what it gives to `counted` is measured
-};
-std::uint64_t measured = 0;
-std::size_t held = 0, text_bytes = 0; // text_bytes is 0 where no text is read
-/// The steps of an action are those of the case, and the most bytes that it held at once.
-template <class Act> void counted(Act act) {
-  auto const before = steps_done;
-  auto const held_before = most_bytes_held = bytes_held;
-  act();
-  measured = steps_done - before;
-  held = most_bytes_held - held_before;
-}
-template <class Read> void reads(std::string const& text, Read read) {
-  text_bytes = text.size();
-  counted([&] { static_cast<void>(read(text)); });
-}
 
 auto const formula = [](std::string const& text) { return read_formula(text); };
 
@@ -575,41 +535,18 @@ std::vector<Case> tables() {
   };
 }
 
-/// Steps at some units; a case that fails is no case.
-std::uint64_t steps(Case const& one, int units) {
-  measured = 0, text_bytes = 0;
-  one.work(units);
-  return measured;
-}
-
-/// Grows a case tenfold from a hundredth of the units; false where its work grows faster than it may.
-bool grows_as_it_may(Case const& one, int most) {
-  constexpr double highest = 1.1;
-  double exponent = 0;
-  std::uint64_t before = 0;
-  for (int units = most / 100; units <= most; units *= 10) {
-    auto const now = steps(one, units);
-    if (before > 1000) exponent = std::log10(static_cast<double>(now) / static_cast<double>(before));
-    before = now;
-    if (exponent > 1.5) break; // no need to wait for the end of it
-  }
-  constexpr std::size_t most_for_a_byte = 1200, for_any_text = std::size_t{1} << 16U;
-  bool const bounded = text_bytes == 0 || held <= most_for_a_byte * text_bytes + for_any_text;
-  bool const holds = exponent <= highest && bounded;
-  std::printf("%-42s %12llu steps, exponent %5.2f", one.name, static_cast<unsigned long long>(before), exponent);
-  if (text_bytes > 0) std::printf(", %6.1f bytes a byte", static_cast<double>(held) / static_cast<double>(text_bytes));
-  std::puts(holds ? "" : "  TOO MUCH");
-  std::fflush(stdout);
-  return holds;
-}
-
 } // namespace
 
 int main(int count, char** words) {
   auto const most = count > 1 ? std::atoi(words[1]) : 5000;
   int wrong = 0;
   for (auto const& cases : {formulas(), expanded(), copies(), records(), tables()})
-    for (auto const& one : cases) wrong += grows_as_it_may(one, most) ? 0 : 1;
+    for (auto const& one : cases) {
+      auto const result = grown(one, most / 100, most);
+      print(one.name, result);
+      wrong += result.holds ? 0 : 1;
+    }
+  wrong += descriptions_that_grow_too_fast(most / 5 * 2);
   if (steps_done == 0) {
     std::puts("no step was counted");
     return 1;

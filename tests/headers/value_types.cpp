@@ -116,7 +116,7 @@ template <class T, Can can = nothing> struct Allocating : Operators<T, can> {
 
 // core
 template struct Trivial<Error, 48, regular | hashed | printed>;
-template struct Trivial<Limits, 16, regular>;
+template struct Trivial<Limits, 20, regular>;
 template struct Trivial<Expected<void>, 48, regular>;
 template struct Trivial<Expected<int>, 56, equal>;
 template struct Trivial<Expected<Fraction>, 72, equal>;
@@ -371,7 +371,7 @@ template struct Trivial<CataloguingRules, 24, empty>;
 template struct Trivial<WeightCounts, 3236, empty>;
 template struct Trivial<Conventions, 7, regular>;
 template struct Allocating<UnreadField, regular>;
-template struct Allocating<FieldDoubt, regular>;
+template struct Trivial<FieldDoubt, 56, regular>;
 template struct Allocating<SecondStatement, regular>;
 template struct Allocating<Description, regular>;
 template struct Allocating<Stated<int>, regular>;

@@ -51,11 +51,13 @@ enum class FindingId : std::uint16_t {
   places_contradict = 628,        ///< the place of the imprint is not in the country that is coded
   stated_twice = 629,             ///< the text of another field states the same fact with another value
   signing_of_no_leaf = 630,       ///< the statement of signing names a leaf that the formula does not have
-  oblong_but_high = 631           ///< the leaf is higher than broad and is described as oblong
+  oblong_but_high = 631,          ///< the leaf is higher than broad and is described as oblong
+  /// a limit of the caller was reached: numbers of leaves were not compared, or findings are left out
+  limit_reached = 632
 };
 
 inline constexpr int first_finding = 601; ///< the number of the first kind of finding; the others follow without a gap
-inline constexpr int finding_count = 31;  ///< number of kinds of finding
+inline constexpr int finding_count = 32;  ///< number of kinds of finding
 
 /// Returns the identifier of a finding: `pages_contradict`. A number that is no finding, such as that of `Finding{}`,
 /// gives "unknown".
@@ -90,11 +92,12 @@ inline constexpr int finding_count = 31;  ///< number of kinds of finding
                                              "places_contradict",
                                              "stated_twice",
                                              "signing_of_no_leaf",
-                                             "oblong_but_high"};
+                                             "oblong_but_high",
+                                             "limit_reached"};
   auto const i = static_cast<int>(id) - first_finding;
   return i >= 0 && i < finding_count ? names[i] : "unknown";
 }
-static_assert(static_cast<int>(FindingId::oblong_but_high) == first_finding + finding_count - 1);
+static_assert(static_cast<int>(FindingId::limit_reached) == first_finding + finding_count - 1);
 
 /// Returns the kind of finding that has an identifier, such as one that was stored, or no value if none has it.
 /// Example: `find_finding("stated_twice") == FindingId::stated_twice`.

@@ -58,17 +58,16 @@ struct Conventions {
 struct UnreadField {
   Field field{};      ///< the field
   Error error{};      ///< the reason, with the column
-  std::string text{}; ///< the text: the whole field, or a part of it
+  std::string text{}; ///< the text: the whole field, or a part of it; empty if it is longer than the limit
   std::size_t from{}; ///< position at which it begins in the text of the field, in bytes
   bool rest{};        ///< true if the field has a value, and this text is beside it
   friend bool operator==(UnreadField const&, UnreadField const&) = default;
 };
 
-/// A text that was read and may mean something else.
+/// A text that was read and may mean something else. A field can have very many, so none of them keeps its text.
 struct FieldDoubt {
-  Field field{};      ///< the field
-  Error doubt{};      ///< the doubt, with the column in the field
-  std::string text{}; ///< the text of the field
+  Field field{}; ///< the field
+  Error doubt{}; ///< the doubt, with its line and column in the text of the field
   friend bool operator==(FieldDoubt const&, FieldDoubt const&) = default;
 };
 

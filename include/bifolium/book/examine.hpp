@@ -12,15 +12,18 @@
 #include <bifolium/book/audit.hpp>
 #include <bifolium/book/audit_weights.hpp>
 #include <bifolium/book/description.hpp>
+#include <bifolium/core/limits.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// Examines a description. The same description always gives the same answer, on any thread. The function allocates
-/// memory for the answer.
+/// Examines a description. The same description always gives the same answer, on any thread. The time grows with the texts,
+/// and repairs of very long fields are not searched for, which is a finding (not_searched). If a formula or a pagination is
+/// beyond the limits, the numbers of leaves are not compared; if there are more findings than the limit, the least severe
+/// are left out; either is a finding (limit_reached). The function allocates memory for the answer.
 /// Example: `examine(read_description({.formula = "8°: A-C8", .pagination = "46, [2] p."})).agrees()`.
-[[nodiscard]] BIFOLIUM_INLINE Audit examine(Description const& description,
-                                            AuditWeights const& weights = audit_weights);
+[[nodiscard]] BIFOLIUM_INLINE Audit examine(Description const& description, AuditWeights const& weights = audit_weights,
+                                            Limits const& limits = {});
 
 } // namespace v0
 } // namespace bifolium

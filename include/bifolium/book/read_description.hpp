@@ -7,16 +7,18 @@
 
 #include <bifolium/book/description.hpp>
 #include <bifolium/book/field_texts.hpp>
+#include <bifolium/core/limits.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
 /// Reads the fields. Texts that cannot be read are in `unread`, doubtful ones in `doubts`. Where a field has character
 /// references of HTML (`A&#8312;`), its text is taken to be the text with the characters: that is kept in the description,
-/// and places and edits are of it. The function allocates memory.
+/// and places and edits are of it. A field that reaches a limit is in `unread`, with the error that names the limit; a
+/// text that is too long is not kept. The function allocates memory.
 /// Example: `read_description({.format = "8vo"}).format->value == Format::of(8)`.
-[[nodiscard]] BIFOLIUM_INLINE Description read_description(FieldTexts const& texts,
-                                                           Conventions const& conventions = {});
+[[nodiscard]] BIFOLIUM_INLINE Description read_description(FieldTexts const& texts, Conventions const& conventions = {},
+                                                           Limits const& limits = {});
 
 } // namespace v0
 } // namespace bifolium

@@ -46,9 +46,9 @@ public:
 /// Example: `place_in("A8\nB8", 3) == TextPlace{2, 1}`.
 constexpr TextPlace place_in(std::string_view text, std::size_t at) noexcept { return PlaceCounter{}.place(text, at); }
 
-/// Returns the position in bytes of a line and a column of a text, or its size if it has no such place.
-constexpr std::size_t position_of(std::string_view text, TextPlace place) noexcept {
-  TextPlace here;
+/// Returns the position in bytes of a line and a column of a text, or its size if it has no such place. `here` is the place
+/// at which the text begins, if it is the rest of a longer one.
+constexpr std::size_t position_of(std::string_view text, TextPlace place, TextPlace here = {}) noexcept {
   std::size_t at = 0;
   while (at < text.size() && here != place) {
     if (text[at] == '\n')

@@ -10,6 +10,17 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Says that not all repairs were searched for.
+inline void not_searched(Audit& audit, std::string says) {
+  audit.findings.push_back({FindingId::not_searched,
+                            Severity::note,
+                            FieldSet{Field::formula} | Field::pagination,
+                            {},
+                            static_cast<std::string&&>(says),
+                            {},
+                            {}});
+}
+
 class CountAudit {
   static constexpr std::size_t most_runs = 64, most_page_runs = 32; // the time of a search grows with the square of it
   Description const& book_;
@@ -75,22 +86,13 @@ class CountAudit {
       audit_.repairs[i - 1] = static_cast<Repair&&>(moved);
     }
   }
-  /// Says that not all repairs were searched for. No words, no finding.
-  void not_searched(std::string says) {
-    if (says.empty()) return;
-    audit_.findings.push_back({FindingId::not_searched,
-                               Severity::note,
-                               FieldSet{Field::formula} | Field::pagination,
-                               {},
-                               static_cast<std::string&&>(says),
-                               {},
-                               {}});
-  }
   /// Makes the proposals. `agrees`: the description agrees as it is.
   void propose(bool agrees) {
     Search search{input_, weights_};
     auto const& found = search.find();
-    not_searched(search.left_out());
+    if (!search.left_out().empty()) not_searched(audit_, search.left_out());
+    if (formula_places_ && !formula_places_->has_all_changes())
+      not_searched(audit_, "not every change in parentheses was searched: the formula has too many parentheses");
     RepairList list{audit_, weights_};
     if (found.empty()) return;
     auto const best = found.front().score;
@@ -124,16 +126,17 @@ class CountAudit {
         !(facts_.pages() && book_.pagination->value.runs.size() > most_page_runs))
       return false;
     audit_.share_none = 1;
-    not_searched("no repairs are searched for with more than " + std::to_string(most_runs) + " runs of gatherings or " +
-                 std::to_string(most_page_runs) + " runs of pages");
+    not_searched(audit_, "no repairs are searched for with more than " + std::to_string(most_runs) +
+                             " runs of gatherings or " + std::to_string(most_page_runs) + " runs of pages");
     return true;
   }
 
 public:
-  CountAudit(Description const& book, AuditWeights const& weights, Audit& audit)
-      : book_{book}, weights_{weights}, audit_{audit}, facts_{book} {}
+  CountAudit(Description const& book, AuditWeights const& weights, Limits const& limits, Audit& audit)
+      : book_{book}, weights_{weights}, audit_{audit}, facts_{book, limits} {}
 
-  void run() {
+  /// `search`: repairs are searched for, if the fields do not agree.
+  void run(bool search = true) {
     auto const result = verdict();
     CountFindings findings{facts_, audit_};
     findings.imply();
@@ -142,7 +145,7 @@ public:
     if (result == CountVerdict::agrees) audit_.leaves = facts_.leaves();
     findings.omitted_counts();
     if (result == CountVerdict::blank_missing && book_.conventions.pages == PagesWithoutNumbers::left_out) return;
-    if ((result == CountVerdict::agrees && !on_verso) || facts_.fields() < 2 || too_long()) return;
+    if ((result == CountVerdict::agrees && !on_verso) || facts_.fields() < 2 || !search || too_long()) return;
     prepare();
     propose(result == CountVerdict::agrees);
   }

@@ -17,6 +17,7 @@ enum class CountVerdict : std::uint8_t { agrees, blank_missing, contradicts };
 
 class CountFacts {
   Description const& book_;
+  Limits const& limits_;
   std::optional<std::int64_t> formula_leaves_{}, pages_{};
   int blanks_{};
   std::string formula_text_{};                // with blanks in place of the parentheses that could not be read
@@ -67,7 +68,7 @@ class CountFacts {
   }
 
 public:
-  explicit CountFacts(Description const& book) : book_{book} {
+  CountFacts(Description const& book, Limits const& limits) : book_{book}, limits_{limits} {
     if (book.formula) {
       formula_leaves_ = book.formula->value.leaves();
       leave_out_unread();
@@ -80,6 +81,7 @@ public:
       pages_ = book.pagination->value.pages();
   }
   [[nodiscard]] Description const& book() const { return book_; }
+  [[nodiscard]] Limits const& limits() const { return limits_; }
   [[nodiscard]] std::optional<std::int64_t> formula_leaves() const { return formula_leaves_; }
   [[nodiscard]] std::optional<std::int64_t> pages() const { return pages_; }
   /// Returns the number of leaves that the formula notes as blank.
@@ -128,7 +130,7 @@ public:
   [[nodiscard]] std::optional<Formula> read_with(Letters letters) const {
     auto dialect = book_.conventions.dialect();
     dialect.letters = letters;
-    auto read = read_formula(formula_text_, dialect);
+    auto read = read_formula(formula_text_, dialect, limits_);
     if (!read) return std::nullopt;
     return *read;
   }

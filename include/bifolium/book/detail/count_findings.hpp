@@ -157,7 +157,8 @@ public:
     note.says = "the formula has gatherings without a leaf count, which means eight in this catalogue";
     if (audit_.leaves && (facts_.pages() || book_.leaves)) {
       note.says += "; with them the fields agree";
-      FormulaPlaces const places{facts_.formula_text(), book_.formula->value, book_.conventions.dialect()};
+      FormulaPlaces const places{facts_.formula_text(), book_.formula->value, book_.conventions.dialect(),
+                                 FormulaPlaces::Of::runs};
       auto shape = shape_of(book_.formula->value);
       for (std::size_t r = 0; r < shape.runs.size(); ++r) shape.runs[r].omitted = places.omitted(r);
       FormulaEditText const writer{facts_.formula_text(), book_.formula->value, places, shape};

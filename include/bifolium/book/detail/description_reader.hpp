@@ -35,13 +35,13 @@ class DescriptionReader : FormulaFieldReader {
   }
   /// 84, "84 leaves", "[4], 80 leaves", "84 [i.e. 86] ff."
   Expected<std::int64_t> leaves(std::string_view text) {
-    auto const extent = read_extent(text);
+    auto const extent = read_extent(text, limits_);
     if (!extent || !extent->pagination.by_leaf()) return number_in(Field::leaves, text);
     for (auto const span : extent->unread) rest(Field::leaves, text, span);
     return extent->pages() / 2;
   }
   Expected<std::int64_t> plates(std::string_view text) {
-    auto const extent = read_extent(text);
+    auto const extent = read_extent(text, limits_);
     auto const number = extent ? extent->leaves_of_plates() : std::nullopt;
     if (!number || !extent->pagination.runs.empty()) return number_in(Field::plates, text);
     for (auto const span : extent->unread) rest(Field::plates, text, span);
@@ -98,12 +98,12 @@ class DescriptionReader : FormulaFieldReader {
   void pagination() {
     auto const text = texts_.pagination;
     if (text.empty()) return;
-    if (!read_extent(text) && size_without_extent()) return;
-    auto const extent = read_stated_pages(text);
+    if (!read_extent(text, limits_) && size_without_extent()) return;
+    auto const extent = read_stated_pages(text, limits_);
     if (!extent) return unread(Field::pagination, extent.error(), text);
     for (auto const span : extent->unread)
       if (!after_extent(span)) return;
-    doubt(Field::pagination, extent->warnings(), text);
+    doubt(Field::pagination, extent->warnings());
     book_.pagination = stated(Pagination{extent->pagination}, text);
     if (auto const plates = extent->leaves_of_plates())
       beside_.plates_in_pages =
@@ -128,7 +128,7 @@ class DescriptionReader : FormulaFieldReader {
   }
   /// A text that begins with the format or the size: `Quart ; 22 cm`, `8°, 17 cm`. False where it states pages as well.
   bool size_without_extent() {
-    auto const read = read_physical_description(texts_.pagination);
+    auto const read = read_physical_description(texts_.pagination, limits_);
     if (!read || read->extent) return false;
     if (auto const semicolon = texts_.pagination.find(';');
         semicolon != texts_.pagination.npos && !(read_size(texts_.pagination) && read->size->height))
@@ -184,7 +184,7 @@ class DescriptionReader : FormulaFieldReader {
     auto const date = read_date(text);
     if (!date) return unread(field, date.error(), text);
     rest_with_figures(field, text, date->unread);
-    doubt(field, date->warnings(), text);
+    doubt(field, date->warnings());
     if (date->years) to = stated(YearRange{*date->years}, text);
   }
   void place() {
@@ -192,7 +192,7 @@ class DescriptionReader : FormulaFieldReader {
     auto const place = read_place(texts_.place);
     if (!place) return unread(Field::place, place.error(), texts_.place);
     rest_with_figures(Field::place, texts_.place, place->unread);
-    doubt(Field::place, place->warnings(), texts_.place);
+    doubt(Field::place, place->warnings());
     if (place->not_known) return;
     book_.place = stated(place->region(), texts_.place);
     // of a book with a false place either may be coded
@@ -213,7 +213,8 @@ class DescriptionReader : FormulaFieldReader {
   }
 
 public:
-  DescriptionReader(FieldTexts const& texts, Conventions const& conventions) : FormulaFieldReader{texts, conventions} {}
+  DescriptionReader(FieldTexts const& texts, Conventions const& conventions, Limits const& limits)
+      : FormulaFieldReader{texts, conventions, limits} {}
   Description description() {
     formula();
     format();
@@ -222,7 +223,8 @@ public:
     beside_.settle_format(texts_, book_);
     read(Field::leaves, texts_.leaves, book_.leaves, [&](std::string_view text) { return leaves(text); });
     read(Field::plates, texts_.plates, book_.plates, [&](std::string_view text) { return plates(text); });
-    read(Field::signing, texts_.signing, book_.signing, [](std::string_view text) { return read_signing(text); });
+    read(Field::signing, texts_.signing, book_.signing,
+         [&](std::string_view text) { return read_signing(text, Letters{}, limits_); });
     read(Field::gatherings, texts_.gatherings, book_.gatherings,
          [&](std::string_view text) { return gathering(text); });
     read(Field::width, texts_.width, book_.width, [&](std::string_view text) { return side(Field::width, text); });
@@ -235,6 +237,7 @@ public:
     year(Field::coded_year, texts_.coded_year, book_.coded_year);
     place();
     coded_place();
+    drop_repeated_rests();
     return static_cast<Description&&>(book_);
   }
 };

@@ -6,7 +6,11 @@
 
 #include <bifolium/book/detail/stated_beside.hpp>
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/limits.hpp>
+#include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/text_cursor.hpp>
+
+#include <array>
 
 namespace bifolium {
 inline namespace v0 {
@@ -15,23 +19,42 @@ namespace detail {
 class FieldReader {
 protected:
   FieldTexts const& texts_;
+  Limits const& limits_;
   Description book_{};
   StatedBeside beside_{};
 
   void unread(Field field, Error const& error, std::string_view text, std::size_t from = 0) {
     book_.unread.push_back({field, error, std::string{text}, from});
   }
-  /// Text beside the value of a field.
+  /// Text beside the value of a field. `text` is the text of the field.
   void rest(Field field, std::string_view text, TextSpan span) {
-    span = trimmed(text, span, " ,;.:");
-    if (span.empty()) return;
-    for (auto const& one : book_.unread) // two rules of a grammar can doubt the same words
-      if (one.field == field && one.rest && one.from == span.from && one.text == span.of(text)) return;
-    auto const error = TextCursor{text}.error(Problem::trailing_text, span);
-    book_.unread.push_back({field, error, std::string{span.of(text)}, span.from, true});
+    rest(field, text, span, places_[static_cast<std::size_t>(field)].place(text, span.from));
   }
-  void doubt(Field field, std::vector<Error> const& warnings, std::string_view text) {
-    for (auto const& one : warnings) book_.doubts.push_back({field, one, std::string{text}});
+  /// The same, for words of which the place is known.
+  void rest(Field field, std::string_view text, TextSpan span, TextPlace at) {
+    auto const words = trimmed(text, span, " ,;.:");
+    if (words.empty()) return;
+    at = place_after(at, place_in(span.of(text), words.from - span.from));
+    book_.unread.push_back(
+        {field, error_at(Problem::trailing_text, at, words.of(text)), std::string{words.of(text)}, words.from, true});
+  }
+  /// Two rules of a grammar can doubt the same words, which are told once.
+  void drop_repeated_rests() {
+    auto& unread = book_.unread;
+    std::vector<std::uint32_t> order;
+    for (std::uint32_t i = 0; i < unread.size(); ++i)
+      if (unread[i].rest) order.push_back(i);
+    auto const key = [&](std::uint32_t i) {
+      auto const& one = unread[i];
+      return std::array{static_cast<std::size_t>(one.field), one.from, one.text.size()};
+    };
+    merge_sort(order, [&](std::uint32_t a, std::uint32_t b) { return key(a) < key(b); });
+    for (std::size_t i = 1; i < order.size(); ++i)
+      if (key(order[i]) == key(order[i - 1])) unread[order[i]].text.clear();
+    std::erase_if(unread, [](UnreadField const& one) { return one.rest && one.text.empty(); });
+  }
+  void doubt(Field field, std::vector<Error> const& warnings) {
+    for (auto const& one : warnings) book_.doubts.push_back({field, one});
   }
   template <class T> static Stated<T> stated(T value, std::string_view text, TextPlace at = {}) {
     return {static_cast<T&&>(value), std::string{text}, at};
@@ -46,9 +69,13 @@ protected:
       unread(field, value.error(), text);
   }
 
-  FieldReader(FieldTexts const& texts, Conventions const& conventions) : texts_{texts} {
+  FieldReader(FieldTexts const& texts, Conventions const& conventions, Limits const& limits)
+      : texts_{texts}, limits_{limits} {
     book_.conventions = conventions;
   }
+
+private:
+  PlaceCounter places_[field_count]{}; // what is beside a value is told in the order of the text
 };
 
 } // namespace detail

@@ -14,7 +14,7 @@ namespace detail {
 class FormulaFieldReader : protected FieldReader {
   void take(SignatureNote const& note) {
     auto const text = texts_.formula;
-    for (auto const& one : note.formula.warnings()) take(one, note.formula);
+    take_doubts(note.formula);
     book_.formula = stated(Formula{note.formula}, text);
     std::string_view const tail = note.formula.tail();
     auto const tail_at = tail.empty() ? text.npos : text.rfind(tail);
@@ -27,29 +27,65 @@ class FormulaFieldReader : protected FieldReader {
     if (tail_at == text.npos) return;
     if (auto const from = pagination_place(tail); from && note.pages) {
       auto const pages = tail.substr(*from);
-      if (auto const extent = read_stated_pages(pages))
+      if (auto const extent = read_stated_pages(pages, limits_))
         beside_.pages_in_formula = stated(Pagination{extent->pagination}, pages, place_in(text, tail_at + *from));
     }
   }
-  /// All the words at byte `from` of which a warning quotes the beginning, as the formula keeps them: in a note, or in
-  /// the text after it.
-  [[nodiscard]] std::string_view words_at(std::size_t from, std::string_view quoted, Formula const& formula) const {
-    auto const text = texts_.formula.substr(from);
-    auto const is_all = [&](std::string const& words) {
-      return words.size() > quoted.size() && text.starts_with(words);
-    };
-    if (is_all(formula.tail())) return text.substr(0, formula.tail().size());
-    for (auto const& words : formula.notes())
-      if (is_all(words)) return text.substr(0, words.size());
-    return quoted;
+  /// The words of which warnings quote the beginning, as the formula keeps them: in a note, or in the text after it. Notes
+  /// and warnings come in the order of the text, so that each note is looked at once as a rule; `looks_` is there for
+  /// texts in which it is not.
+  class WordsOfWarnings {
+    Formula const& formula_;
+    std::string_view text_;
+    std::size_t note_{}, looks_;
+
+    [[nodiscard]] bool is_all(std::string_view words, std::string_view text, std::string_view quoted) {
+      bool const begins = words.size() > quoted.size() && words.starts_with(quoted);
+      looks_ -= (std::min)(looks_, begins ? words.size() : 1);
+      return begins && text.starts_with(words);
+    }
+
+  public:
+    WordsOfWarnings(Formula const& formula, std::string_view text)
+        : formula_{formula}, text_{text}, looks_{16 * text.size()} {}
+    /// All the words at byte `from` of which a warning quotes the beginning.
+    [[nodiscard]] TextSpan at(std::size_t from, std::string_view quoted) {
+      constexpr std::size_t least_cut = sizeof Error::found - 4; // a quotation is cut at a whole character
+      if (quoted.size() < least_cut) return {from, from + quoted.size()};
+      auto const text = text_.substr(from);
+      auto const& notes = formula_.notes();
+      if (is_all(formula_.tail(), text, quoted)) return {from, from + formula_.tail().size()};
+      for (std::size_t i = 0; i < notes.size() && looks_ > 0; ++i) {
+        auto const one = (note_ + i) % notes.size();
+        if (!is_all(notes[one], text, quoted)) continue;
+        note_ = one + 1;
+        return {from, from + notes[one].size()};
+      }
+      return {from, from + quoted.size()};
+    }
+  };
+  void take_doubts(Formula const& formula) {
+    WordsOfWarnings words{formula, texts_.formula};
+    auto const& all = formula.warnings();
+    std::vector<std::uint32_t> order;
+    for (std::uint32_t i = 0; i < all.size(); ++i)
+      if (all[i].problem == Problem::text_not_read) order.push_back(i);
+    merge_sort(order, [&](std::uint32_t a, std::uint32_t b) {
+      return all[a].line != all[b].line ? all[a].line < all[b].line : all[a].column < all[b].column;
+    });
+    TextPlace here;
+    std::size_t from = 0;
+    for (auto const i : order) {
+      TextPlace const at{all[i].line, all[i].column};
+      from += position_of(texts_.formula.substr(from), at, here);
+      here = at;
+      rest(Field::formula, texts_.formula, words.at(from, all[i].found_text()), at);
+    }
+    for (auto const& one : all)
+      if (one.problem != Problem::text_not_read) take(one);
   }
   /// A doubt about the formula; one that contradicts a total of leaves stated beside it is a number of leaves.
-  void take(Error const& warning, Formula const& formula) {
-    if (warning.problem == Problem::text_not_read) {
-      auto const from = position_of(texts_.formula, {warning.line, warning.column});
-      rest(Field::formula, texts_.formula, {from, from + words_at(from, warning.found_text(), formula).size()});
-      return;
-    }
+  void take(Error const& warning) {
     if (warning.problem == Problem::total_contradicts && texts_.leaves.empty() && !book_.leaves) {
       TextCursor cursor{warning.found_text()};
       while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
@@ -61,7 +97,7 @@ class FormulaFieldReader : protected FieldReader {
     // these are findings of their own
     for (auto const told : {Problem::odd_gathering, Problem::count_supplied, Problem::letters_skipped})
       if (warning.problem == told) return;
-    doubt(Field::formula, {warning}, texts_.formula);
+    doubt(Field::formula, {warning});
   }
 
 protected:
@@ -75,7 +111,7 @@ protected:
     constexpr int most_left_out = 8;
     std::string text{texts_.formula};
     std::vector<UnreadField> left_out;
-    auto read = read_signature_note(text, book_.conventions.dialect());
+    auto read = read_signature_note(text, book_.conventions.dialect(), limits_);
     auto const error = read ? Error{} : read.error();
     while (!read && left_out.size() < most_left_out) {
       auto const at = position_of(text, {read.error().line, read.error().column});
@@ -83,7 +119,7 @@ protected:
       if (open == text.npos || close == text.npos || text.find(')', open) != close) break;
       left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open), open, true});
       for (auto i = open; i <= close; ++i) text[i] = ' ';
-      read = read_signature_note(text, book_.conventions.dialect());
+      read = read_signature_note(text, book_.conventions.dialect(), limits_);
     }
     if (!read) return unread(Field::formula, error, texts_.formula);
     for (auto const& one : left_out) book_.unread.push_back(one);

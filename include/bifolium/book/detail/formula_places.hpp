@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Finds the place of each run and of each parenthesis in the text of a formula. The reader gives the meaning of a
 /// formula without these places. So the pieces of the text are read again one by one until each run is found, and no
-/// second grammar is needed.
+/// second grammar is needed. What is read again is limited, since in the text of a stranger each run may be looked for in
+/// all the rest: places that were not found by then are missing, and are told to be.
 #pragma once
 
 #include <bifolium/book/detail/text_edit.hpp>
@@ -22,6 +23,8 @@ struct ChangePlace {
 class FormulaPlaces {
   std::string_view text_;
   Dialect dialect_;
+  std::size_t left_; // bytes that may still be read again
+  bool all_changes_{true};
   std::vector<TextSpan> runs_{};
   std::vector<ChangePlace> changes_{};
   std::vector<bool> omitted_{};
@@ -66,7 +69,8 @@ class FormulaPlaces {
     return a.mark() == b.mark() && a.letter_number() == b.letter_number() && a.multiple() == b.multiple();
   }
   /// Returns true if these bytes are the run. Sets `omitted` to true if they have no count.
-  [[nodiscard]] bool reads_as(std::size_t from, std::size_t to, Run const& run, bool& omitted) const {
+  [[nodiscard]] bool reads_as(std::size_t from, std::size_t to, Run const& run, bool& omitted) {
+    if (!may_read(to - from)) return false;
     auto alone = dialect_;
     alone.omitted = Omitted::eight;
     auto const read = read_formula(text_.substr(from, to - from), alone);
@@ -79,12 +83,18 @@ class FormulaPlaces {
     return same_mark(found.first, run.first) && same_mark(found.last, run.last) &&
            (omitted || found.leaves == run.leaves);
   }
+  [[nodiscard]] bool may_read(std::size_t bytes) {
+    if (bytes > left_) return left_ = 0, false;
+    left_ -= bytes;
+    return true;
+  }
   void find_runs(Formula const& formula) {
     std::size_t at = 0;
     for (auto const& run : formula.runs()) {
       TextSpan place;
       bool omitted = false;
-      for (auto from = item_begin(at); from < text_.size() && place.empty(); from = item_begin(item_end(from))) {
+      for (auto from = item_begin(at); from < text_.size() && place.empty() && left_ > 0;
+           from = item_begin(item_end(from))) {
         auto to = item_end(from);
         for (int items = 0; items < 4 && to <= text_.size(); ++items) {
           if (reads_as(from, to, run, omitted)) {
@@ -107,21 +117,29 @@ class FormulaPlaces {
     for (std::size_t at = 0; at < text_.size(); ++at) {
       auto const end = parenthesis(at);
       if (end == at) continue;
-      std::string without{text_};
-      without.replace(at, end - at, end - at, ' ');
-      auto const count = count_formula(without, dialect_);
-      if (count && count->leaves != leaves)
-        changes_.push_back({{at, end}, static_cast<std::int32_t>(leaves - count->leaves)});
+      if (may_read(text_.size())) {
+        std::string without{text_};
+        without.replace(at, end - at, end - at, ' ');
+        auto const count = count_formula(without, dialect_);
+        if (count && count->leaves != leaves)
+          changes_.push_back({{at, end}, static_cast<std::int32_t>(leaves - count->leaves)});
+      } else
+        all_changes_ = false;
       if (end_ != 0 && at >= end_ && end > end_ && after_blanks(text_, end_) == at) end_ = end;
       at = end - 1;
     }
   }
 
 public:
-  FormulaPlaces(std::string_view text, Formula const& formula, Dialect dialect) : text_{text}, dialect_{dialect} {
+  /// What is looked for.
+  enum class Of : std::uint8_t { runs, runs_and_changes };
+  FormulaPlaces(std::string_view text, Formula const& formula, Dialect dialect, Of of = Of::runs_and_changes)
+      : text_{text}, dialect_{dialect}, left_{64 * text.size() + (std::size_t{1} << 16U)} {
     find_runs(formula);
-    if (text_.find('(') != text_.npos) find_changes(formula.leaves());
+    if (of == Of::runs_and_changes && text_.find('(') != text_.npos) find_changes(formula.leaves());
   }
+  /// Returns true if every parenthesis that changes the number of leaves was found.
+  [[nodiscard]] bool has_all_changes() const { return all_changes_; }
   /// Adds a parenthesis that could not be read, but seems to change the number of leaves.
   void add(ChangePlace const& change) {
     changes_.push_back(change);

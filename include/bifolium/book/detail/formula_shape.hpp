@@ -5,6 +5,7 @@
 
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/read_formula.hpp>
+#include <bifolium/core/merge_sort.hpp>
 
 #include <vector>
 
@@ -18,7 +19,7 @@ enum class MarkOrder : std::uint8_t { letters, numbers, none };
 /// A run as numbers.
 struct RunShape {
   std::int64_t first{1}, last{1}; ///< positions in the series; A is 1
-  std::int16_t series{};          ///< runs of one series have the same number
+  std::int32_t series{};          ///< runs of one series have the same number
   MarkOrder order{};
   bool omitted{}; ///< true if its leaf count is not in the text
   bool foreign{}; ///< true if it begins with a letter that the alphabet does not have
@@ -66,6 +67,22 @@ inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
   return -deletion->leaves.count(formula.leaves_folded(deletion->gathering));
 }
 
+/// Returns for each run the number of its series, which is that of the first run of the series.
+inline std::vector<std::int32_t> series_of_runs(Formula const& formula) {
+  auto const& runs = formula.runs();
+  std::vector<std::int32_t> order, series(runs.size());
+  for (std::size_t r = 0; r < runs.size(); ++r) order.push_back(static_cast<std::int32_t>(r));
+  auto const mark = [&](std::int32_t r) -> Signature const& { return runs[static_cast<std::size_t>(r)].first; };
+  merge_sort(order, [&](std::int32_t a, std::int32_t b) { return mark(a) < mark(b); }); // a series stands together
+  for (std::size_t from = 0, to = 0; from < order.size(); from = to) {
+    auto first = order[from];
+    for (to = from; to < order.size() && mark(order[to]).same_series_as(mark(order[from])); ++to)
+      first = order[to] < first ? order[to] : first;
+    for (auto i = from; i < to; ++i) series[static_cast<std::size_t>(order[i])] = first;
+  }
+  return series;
+}
+
 /// Returns the formula as numbers.
 inline FormulaShape shape_of(Formula const& formula) {
   FormulaShape shape;
@@ -74,6 +91,7 @@ inline FormulaShape shape_of(Formula const& formula) {
   shape.added = formula.letters();
   auto const& runs = formula.runs();
   shape.runs.reserve(runs.size() + 2);
+  auto const series = series_of_runs(formula);
   for (std::size_t r = 0; r < runs.size(); ++r) {
     auto const& run = runs[r];
     RunShape one;
@@ -82,12 +100,7 @@ inline FormulaShape shape_of(Formula const& formula) {
     one.order = run.first.is_letter()              ? MarkOrder::letters
                 : run.first.mark() == Mark::number ? MarkOrder::numbers
                                                    : MarkOrder::none;
-    one.series = static_cast<std::int16_t>(r);
-    for (std::size_t k = 0; k < r; ++k)
-      if (runs[k].first.same_series_as(run.first)) {
-        one.series = shape.runs[k].series;
-        break;
-      }
+    one.series = series[r];
     one.foreign = run.first.is_latin() && !alphabet.has(run.first.letter_number());
     if (one.foreign) one.last -= 1;
     one.leaves = run.leaves;

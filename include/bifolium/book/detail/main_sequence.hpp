@@ -123,7 +123,7 @@ template <class Act> void each_stretch(FormulaShape const& shape, Act act) {
   act(GatheringPlace::last, last_leaves(shape), std::int64_t{1}, std::int64_t{1});
   std::int64_t index = 0;
   int before = 0; // leaves and series of the gathering before; none after the first gathering
-  std::int16_t series_before = -1;
+  std::int32_t series_before = -1;
   for (auto const& run : shape.runs) {
     auto const count = run.gatherings();
     std::int64_t const from = index == 0 ? 1 : 0, to = index + count == all ? count - 1 : count;

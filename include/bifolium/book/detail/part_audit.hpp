@@ -13,10 +13,13 @@ inline namespace v0 {
 namespace detail {
 
 class PartAudit {
+  static constexpr std::size_t most_searched = 16; // the repairs of all parts are combined
   Description const& book_;
   AuditWeights const& weights_;
+  Limits const& limits_;
   Audit& audit_;
   std::vector<TextSpan> formulas_{}, paginations_{};
+  PlaceCounter in_formula_{}, in_pagination_{};
 
   /// Returns the pieces between semicolons that are not in brackets.
   static std::vector<TextSpan> between_semicolons(std::string_view text) {
@@ -35,44 +38,55 @@ class PartAudit {
   }
   /// Divides the text of a formula where its letters begin again.
   static std::vector<TextSpan> between_alphabets(Stated<Formula> const& formula, Dialect dialect) {
-    FormulaPlaces const places{formula.text, formula.value, dialect};
+    FormulaPlaces const places{formula.text, formula.value, dialect, FormulaPlaces::Of::runs};
     auto const& runs = formula.value.runs();
     auto const alphabet = formula.value.alphabet();
     std::vector<TextSpan> pieces;
     if (!places.complete()) return pieces;
-    std::size_t from = places.runs()[0].from, first_run = 0;
-    for (std::size_t r = 1; r < runs.size(); ++r) {
-      bool again = runs[r].begins_part;
-      for (auto k = first_run; k < r && !again; ++k)
-        again = runs[k].first.is_letter() && runs[k].first.same_series_as(runs[r].first) &&
-                runs[r].first.rank(alphabet) <= runs[k].last.rank(alphabet);
+    auto const series = series_of_runs(formula.value);
+    struct Reached {
+      std::size_t part{}; // 0: not yet in any
+      std::int64_t rank{};
+    };
+    std::vector<Reached> reached(runs.size()); // by series, the last letter in this part
+    std::size_t from = places.runs()[0].from;
+    for (std::size_t r = 0; r < runs.size(); ++r) {
+      auto& in_series = reached[static_cast<std::size_t>(series[r])];
+      bool const letters = runs[r].first.is_letter();
+      bool const again = r > 0 && (runs[r].begins_part || (letters && in_series.part == pieces.size() + 1 &&
+                                                           runs[r].first.rank(alphabet) <= in_series.rank));
+      auto const last = runs[r].last.rank(alphabet);
+      auto const part = pieces.size() + (again ? 2 : 1);
+      in_series = {part, in_series.part == part && in_series.rank > last ? in_series.rank : last};
       if (!again) continue;
       auto const begin = places.runs()[r].from;
       pieces.push_back({from, trimmed(formula.text, {from, begin}, " ;,").to});
-      from = begin, first_run = r;
+      from = begin;
     }
     pieces.push_back({from, formula.text.size()});
     return pieces;
   }
-  template <class T> Stated<T> piece(T value, Stated<T> const& whole, TextSpan span, std::string text) const {
+  template <class T>
+  static Stated<T> piece(T value, Stated<T> const& whole, PlaceCounter& places, TextSpan span, std::string text) {
     return {static_cast<T&&>(value), static_cast<std::string&&>(text),
-            place_after(whole.at, place_in(whole.text, span.from))};
+            place_after(whole.at, places.place(whole.text, span.from))};
   }
   /// Returns the description of one part, or no value if a piece cannot be read by itself.
-  [[nodiscard]] std::optional<Description> part(std::size_t i) const {
+  [[nodiscard]] std::optional<Description> part(std::size_t i) {
     Description one;
     one.conventions = book_.conventions;
     one.year = book_.year;
     auto formula_text = std::string{formulas_[i].of(book_.formula->text)};
-    auto const formula = read_formula(formula_text, one.conventions.dialect());
+    auto const formula = read_formula(formula_text, one.conventions.dialect(), limits_);
     if (!formula) return std::nullopt;
-    one.formula = piece(Formula{*formula}, *book_.formula, formulas_[i], formula_text);
+    one.formula = piece(Formula{*formula}, *book_.formula, in_formula_, formulas_[i], formula_text);
     // the unit is written once, after the last part
     auto page_text = std::string{paginations_[i].of(book_.pagination->text)};
-    auto extent = read_extent(page_text);
-    if (!extent) extent = read_extent(page_text += book_.pagination->value.by_leaf() ? " leaves" : " p.");
+    auto extent = read_extent(page_text, limits_);
+    if (!extent) extent = read_extent(page_text += book_.pagination->value.by_leaf() ? " leaves" : " p.", limits_);
     if (!extent) return std::nullopt;
-    one.pagination = piece(Pagination{extent->pagination}, *book_.pagination, paginations_[i], page_text);
+    one.pagination =
+        piece(Pagination{extent->pagination}, *book_.pagination, in_pagination_, paginations_[i], page_text);
     return one;
   }
   /// Gives the repairs of a part the places of the whole texts. A unit that the part borrowed from the end of the
@@ -94,8 +108,8 @@ class PartAudit {
   }
 
 public:
-  PartAudit(Description const& book, AuditWeights const& weights, Audit& audit)
-      : book_{book}, weights_{weights}, audit_{audit} {}
+  PartAudit(Description const& book, AuditWeights const& weights, Limits const& limits, Audit& audit)
+      : book_{book}, weights_{weights}, limits_{limits}, audit_{audit} {}
 
   /// Examines the parts. Returns false if there is only one part, or if the fields cannot be divided into parts.
   bool run() {
@@ -122,7 +136,7 @@ private:
     std::size_t contradicting = 0;
     std::int64_t leaves = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-      CountAudit{parts[i], weights_, answers[i]}.run();
+      CountAudit{parts[i], weights_, limits_, answers[i]}.run(contradicting < most_searched);
       leaves += answers[i].leaves.value_or(parts[i].formula->value.leaves());
       for (auto& finding : answers[i].findings) {
         if (finding.id == FindingId::exponent_omitted) continue; // reported for the whole
@@ -146,7 +160,12 @@ private:
                                    {},
                                    {}});
     }
-    if (contradicting > 0 || (book_.leaves && book_.leaves->value != leaves)) propose(parts, answers, leaves);
+    if (contradicting > most_searched) {
+      not_searched(audit_, "no repairs are searched for where more than " + std::to_string(most_searched) +
+                               " parts contradict each other");
+      audit_.share_none = 1;
+    } else if (contradicting > 0 || (book_.leaves && book_.leaves->value != leaves))
+      propose(parts, answers, leaves);
   }
   /// Makes the proposals: one repair of every part that contradicts itself.
   void propose(std::vector<Description> const& parts, std::vector<Audit>& answers, std::int64_t leaves) {

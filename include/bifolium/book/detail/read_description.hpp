@@ -10,7 +10,7 @@ inline namespace v0 {
 
 namespace detail {
 /// The texts of a description with characters in the places of references, so that repairs are edits of texts without any.
-/// A text with a malformed reference is not read; that of the formula is told by its reader.
+/// A text that is too long is not read, and none with a malformed reference; that of the formula is told by its reader.
 class FieldsOfCharacters {
   struct Row {
     std::string_view FieldTexts::*text;
@@ -36,16 +36,20 @@ class FieldsOfCharacters {
 
 public:
   FieldTexts texts;
-  std::vector<UnreadField> malformed{};
+  std::vector<UnreadField> refused{};
 
-  explicit FieldsOfCharacters(FieldTexts const& given) : texts{given} {
+  FieldsOfCharacters(FieldTexts const& given, Limits const& limits) : texts{given} {
     for (auto const& row : rows) {
       auto& text = texts.*row.text;
+      if (is_too_long(text, limits)) {
+        refused.push_back({row.field, too_long(limits), {}, 0, false});
+        text = {};
+      }
       if (text.find('&') == text.npos) continue;
       using Escapes = TextOfCharacters::Escapes; // of a formula &lt; is no markup
       TextOfCharacters const characters{text, row.field == Field::formula ? Escapes::kept : Escapes::read};
       if (characters.malformed() && row.field != Field::formula) {
-        malformed.push_back({row.field, characters.error(), std::string{text}, 0, false});
+        refused.push_back({row.field, characters.error(), std::string{text}, 0, false});
         text = {};
       } else if (characters.changed()) {
         auto& kept = kept_[&row - rows];
@@ -57,10 +61,11 @@ public:
 };
 } // namespace detail
 
-BIFOLIUM_INLINE Description read_description(FieldTexts const& texts, Conventions const& conventions) {
-  detail::FieldsOfCharacters const fields{texts};
-  auto read = detail::DescriptionReader{fields.texts, conventions}.description();
-  for (auto const& one : fields.malformed) read.unread.push_back(one);
+BIFOLIUM_INLINE Description read_description(FieldTexts const& texts, Conventions const& conventions,
+                                             Limits const& limits) {
+  detail::FieldsOfCharacters const fields{texts, limits};
+  auto read = detail::DescriptionReader{fields.texts, conventions, limits}.description();
+  for (auto const& one : fields.refused) read.unread.push_back(one);
   return read;
 }
 

@@ -69,7 +69,7 @@ class RepairWriter {
       edits.push_back(*one);
     }
     repair.pagination = edited(stated.text, edits);
-    auto const read = read_stated_pages(*repair.pagination);
+    auto const read = read_stated_pages(*repair.pagination, facts_.limits());
     if (!read || read->pages() != variant.shape.pages()) return false;
     for (std::size_t i = 0; i < edits.size(); ++i)
       repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.at, edits[i]));

@@ -10,12 +10,12 @@ namespace detail {
 
 /// Reads an extent, in which numbers without a unit are pages, with a doubt: a number alone, or several as extents and
 /// paginations list them. Of other numbers, as in 17 x, nobody knows what they count.
-inline Expected<Extent> read_stated_pages(std::string_view text) {
+inline Expected<Extent> read_stated_pages(std::string_view text, Limits const& limits) {
   TextCursor look{text};
   look.take_while([](char32_t c) { return is_space(c) || c == '.' || (c >= '0' && c <= '9'); });
   bool const number = look.at_end();
   bool const listed = text.find_first_of("[(,-+") != text.npos;
-  return PaginationReader{text, true, Limits{}, number || listed}.read();
+  return PaginationReader{text, true, limits, number || listed}.read();
 }
 
 /// Text that was left unread names pages: what was read is not all of them.

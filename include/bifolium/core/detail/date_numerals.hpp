@@ -42,6 +42,7 @@ protected:
   std::string_view text_;
   int depth_{}; // number of open brackets
   Said said_{};
+  PlaceCounter places_{}; // a date of several years has a doubt for each
 
   constexpr explicit DateNumerals(std::string_view text) : text_{text} {}
   [[nodiscard]] constexpr TextCursor cursor(std::size_t at) const { return TextCursor{text_, at}; }
@@ -53,8 +54,8 @@ protected:
     return blanks.at();
   }
   [[nodiscard]] constexpr bool word_goes_on(std::size_t at) const { return is_word_letter(point(at).value); }
-  [[nodiscard]] constexpr Error error(Problem problem, TextSpan span, std::int64_t limit = 0) const {
-    return error_in(text_, span, problem, limit);
+  [[nodiscard]] constexpr Error error(Problem problem, TextSpan span, std::int64_t limit = 0) {
+    return error_at(problem, places_.place(text_, span.from), span.of(text_), limit);
   }
 
   /// Returns the place of a month in the table of months, from 1, or 0 if none is there.
