@@ -205,7 +205,16 @@ TEST_CASE("parts of a scheme, of its fold and of its formes are there, or the pr
     CHECK_FALSE(formes.find_place(page));
     CHECK(is_broken([&] { static_cast<void>(formes.second_place(page)); }));
     CHECK(is_broken([&] { static_cast<void>(formes.place(page)); }));
-    CHECK(is_broken([&] { static_cast<void>(explain_page(scheme, page)); }));
+    auto const unexplained = explain_page(scheme, page);
+    REQUIRE_FALSE(unexplained);
+    CHECK(unexplained.error().problem == Problem::no_such_page);
+    CHECK(unexplained.error().found_text() == "page");
+    CHECK(unexplained.error().limit == 16);
+    for (auto const heads : {ExchangedHeads::of_place, ExchangedHeads::of_page}) {
+      CHECK(exchanged(formes, page, 1, heads).error() == unexplained.error());
+      CHECK(exchanged(formes, 1, page, heads).error().found_text() == "other");
+      CHECK(exchanged(formes, 1, page, heads).error().limit == 16);
+    }
   }
   STATIC_CHECK(head_up(1).page == 1 && head_down(65535).page == 65535);
   CHECK(all_broken({least, -1, 0, 65536, most}, head_up));
@@ -435,7 +444,9 @@ TEST_CASE("what a plan is asked for fits, or the call breaks its precondition") 
   CHECK_FALSE(huge.fits());
   CHECK(is_broken([&] { static_cast<void>(huge.leaves()); }));
   CHECK(reckon({.pages = 16, .copies = 10}, huge).error().problem == Problem::result_too_large);
-  huge.leaves_of = {0, 1, 0, INT64_MAX}; // cancels count as folds of two leaves at most
+  huge.leaves_of = {0, 1, 0, INT64_MAX};
+  CHECK(reckon({.pages = 16, .copies = 1}, huge).error().problem == Problem::too_many_cancels);
+  huge.leaves_of = {0, INT64_MAX, 0, INT64_MAX}; // cancels count as folds of two leaves at most
   CHECK(reckon({.pages = 16, .copies = 1}, huge).error().problem == Problem::result_too_large);
   huge.leaves_of = {0, -8, 0, 0};
   CHECK(reckon({.pages = 16, .copies = 1}, huge).error().problem == Problem::negative_count);

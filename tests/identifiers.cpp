@@ -50,6 +50,7 @@ TEST_CASE("the identifier of a value is its name") {
   IS_NAMED(Correction::Kind, number_wrong);
   IS_NAMED(Correction::Kind, head_turned);
   IS_NAMED(Correction::Kind, printed_side);
+  IS_NAMED(Correction::Kind, pages_and_heads_exchanged);
 
   IS_NAMED(LookNext::What, chain_lines);
   IS_NAMED(LookNext::What, watermark);

@@ -2,6 +2,7 @@
 // What is told of schemes, formes and bills, to the letter. The facts in it are those of handbooks and of arithmetic: pages that
 // meet in a fold follow one another, pages beside each other across the gutter add up to one more than the pages of the
 // gathering, and the figures of the bill are worked out in the comments.
+#include <bifolium/core/message.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/explain.hpp>
 #include <bifolium/explain/explain_foldings.hpp>
@@ -13,12 +14,15 @@
 #include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/fold/read_formes.hpp>
 #include <bifolium/fold/read_seen_leaves.hpp>
+#include <bifolium/fold/walk.hpp>
 #include <bifolium/imposition.hpp>
+#include <bifolium/imposition/misread.hpp>
 #include <bifolium/imposition/seen_formes.hpp>
 
 #include "check.hpp"
 
 #include <algorithm>
+#include <climits>
 #include <limits>
 #include <sstream>
 #include <string>
@@ -36,7 +40,7 @@ TEST_CASE("the steps of a scheme, told in order") {
         "1. Cut the sheet between rows 1 and 2, counted from the far edge: the far part is the off-cut, the near part "
         "is the "
         "main part.\n"
-        "2. Fold the right half of the main part over on the left: page 3 meets 2, 6 meets 7.\n"
+        "2. Fold the right half of the main part over on the left: page 3 meets 2, 6 meets 7, and 2 more pairs meet.\n"
         "3. Fold the far half of the main part over on the near: page 5 meets 4, 20 meets 21.\n"
         "4. Fold the right half of the main part over on the left: page 17 meets 8.\n"
         "5. Fold the left half of the off-cut over on the right: page 11 meets 10, 14 meets 15.\n"
@@ -320,6 +324,56 @@ TEST_CASE("a bill with shared sheets, cancels, reams and prices") {
         "2000 impressions, one side of one sheet each (1000 perfected): 8 tokens of 250; 8 hours by the clock at 250 "
         "impressions an hour\n"
         "  4/5 day of 10 hours on 1 press; 2/3 day of pay at 12 tokens a day\n");
+}
+
+TEST_CASE("a step names two pairs of pages that meet and counts the others") {
+  for (auto const attested : Attested::all()) {
+    CAPTURE(attested.id());
+    auto const scheme = attested.scheme();
+    auto const steps = walk(scheme).value();
+    std::string const text = explain_steps(scheme).value();
+    std::size_t at = 0;
+    for (auto const& step : steps) {
+      auto const line = text.substr(at, text.find('\n', at) - at);
+      at += line.size() + 1;
+      std::size_t named = 0;
+      for (auto from = line.find(" meets "); from != line.npos; from = line.find(" meets ", from + 1)) ++named;
+      auto const pairs = step.meetings().size();
+      CHECK(named == std::min<std::size_t>(pairs, 2));
+      auto const more = pairs == 3 ? std::string{", and 1 more pair meets."}
+                                   : ", and " + std::to_string(pairs - 2) + " more pairs meet.";
+      CHECK(line.ends_with(more) == (pairs > 2));
+      CHECK((line.find(" more pair") != line.npos) == (pairs > 2));
+    }
+  }
+}
+
+TEST_CASE("what a scheme does not have is not explained") {
+  auto const scheme = schemes::octavo.scheme();
+  for (int const page : {0, -3, 17, INT_MIN, INT_MAX}) {
+    auto const error = explain_page(scheme, page).error();
+    CHECK(error.problem == Problem::no_such_page);
+    CHECK(sentence_of(error) == "'page' must be a page of the scheme, the last of which is 16");
+  }
+  CHECK(explain_page(scheme, 16));
+  for (std::int64_t const copies : {std::int64_t{0}, std::int64_t{-1}, INT64_MIN}) {
+    CHECK(explain_count(scheme, copies).error().problem == Problem::not_positive);
+    CHECK(explain_count(scheme, copies).error().found_text() == "copies");
+  }
+  CHECK(explain_count(scheme, 1));
+  CHECK(explain_count(scheme, INT64_MAX / 2));
+  CHECK(explain_count(scheme, INT64_MAX / 2 + 1).error().problem == Problem::result_too_large);
+  CHECK(explain_count(schemes::quarto_half_sheet.scheme(), INT64_MAX - 1)); // two copies to the sheet, two impressions
+  CHECK(explain_count(schemes::folio_in_sixes.scheme(), INT64_MAX).error().problem == Problem::result_too_large);
+}
+
+TEST_CASE("pages exchanged with their heads are told as such") {
+  auto const right = impose(*fold(schemes::octavo.scheme()));
+  auto const told = [&](ExchangedHeads heads) {
+    return explain_misprints(*find_misprints(seen_formes(*exchanged(right, 3, 6, heads))));
+  };
+  CHECK(told(ExchangedHeads::of_page).find(" are exchanged with their heads; corrected: ") != std::string::npos);
+  CHECK(told(ExchangedHeads::of_place).find(" are exchanged; corrected: ") != std::string::npos);
 }
 
 TEST_CASE("a bill of one thing each, and of paper from the mill") {

@@ -4,6 +4,7 @@
 #include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/fold/read_formes.hpp>
 #include <bifolium/imposition.hpp>
+#include <bifolium/imposition/misread.hpp>
 #include <bifolium/imposition/seen_formes.hpp>
 
 #include "check.hpp"
@@ -44,6 +45,9 @@ public:
       made.right = pages[made.other].page;
       std::swap(pages[made.at].page, pages[made.other].page);
       made.right = pages[made.at].page;
+    } else if (kind == Kind::pages_and_heads_exchanged) {
+      if (made.at == made.other || pages[made.at].head == pages[made.other].head) return std::nullopt;
+      std::swap(pages[made.at], pages[made.other]);
     } else if (kind == Kind::number_wrong) {
       auto const wrong = static_cast<std::uint16_t>(1 + below(2 * pages.size()));
       if (wrong == made.right) return std::nullopt;
@@ -62,7 +66,8 @@ bool tells(Correction const& found, Mistake const& made, Formes const& formes) {
   auto const at = static_cast<int>(made.at), other = static_cast<int>(made.other);
   auto const one = found.row * columns + found.column, two = found.other_row * columns + found.other_column;
   if (found.kind != made.kind || found.sheet != forme.sheet || found.side != forme.side) return false;
-  if (made.kind == Kind::pages_exchanged) return (one == at && two == other) || (one == other && two == at);
+  if (made.kind == Kind::pages_exchanged || made.kind == Kind::pages_and_heads_exchanged)
+    return (one == at && two == other) || (one == other && two == at);
   return one == at && (made.kind != Kind::number_wrong || found.right == made.right);
 }
 
@@ -117,8 +122,9 @@ TEST_CASE("a number misread in a published forme of twelves is put right") {
 
 TEST_CASE("with both formes one mistake is found, first and alone, in 95 of 100") {
   // constructed mistakes; the share is the library's own aim
-  for (auto const kind : {Kind::pages_exchanged, Kind::number_wrong, Kind::head_turned}) {
-    auto const score = play(kind, true, 64, 3);
+  for (auto const kind :
+       {Kind::pages_exchanged, Kind::pages_and_heads_exchanged, Kind::number_wrong, Kind::head_turned}) {
+    auto const score = play(kind, true, 64, kind == Kind::pages_and_heads_exchanged ? 6 : 3);
     CAPTURE(identifier(kind));
     CAPTURE(score.tried);
     CAPTURE(score.tied);
@@ -130,8 +136,9 @@ TEST_CASE("with both formes one mistake is found, first and alone, in 95 of 100"
 }
 
 TEST_CASE("with one forme a mistake is found or the forme is said to be as simple as it is printed") {
-  for (auto const kind : {Kind::pages_exchanged, Kind::number_wrong, Kind::head_turned}) {
-    auto const score = play(kind, false, 16, 3);
+  for (auto const kind :
+       {Kind::pages_exchanged, Kind::pages_and_heads_exchanged, Kind::number_wrong, Kind::head_turned}) {
+    auto const score = play(kind, false, 16, kind == Kind::pages_and_heads_exchanged ? 6 : 3);
     CAPTURE(identifier(kind));
     CAPTURE(score.tried);
     CHECK(score.tried > 60);
@@ -163,6 +170,32 @@ TEST_CASE("printed paper taken for the formes is offered as the mistake") {
     ++told;
   }
   CHECK(told >= 25);
+}
+
+TEST_CASE("two pages of an octavo that are exchanged with their heads are told") {
+  // constructed: pages 3 and 6 of the inner forme, whose heads lie in opposite directions
+  auto const right = impose(*fold(schemes::octavo.scheme()));
+  CHECK(right.place(3).head != right.place(6).head);
+  auto const found = *find_misprints(seen_formes(*exchanged(right, 3, 6, ExchangedHeads::of_page)));
+  CHECK_FALSE(found.as_printed);
+  REQUIRE(found.corrections.size() == 1);
+  auto const& only = found.corrections[0];
+  CHECK(only.kind == Kind::pages_and_heads_exchanged);
+  CHECK(only.side == Side::inner);
+  auto const first = FormePosition{0, static_cast<std::uint8_t>(only.row), static_cast<std::uint8_t>(only.column),
+                                   Side::inner, right.inner(only.row, only.column).head};
+  CHECK((only.printed == 3 ? first == right.place(6) : first == right.place(3)));
+  CHECK(*only.printed + *only.right == 9);
+  CHECK(only.folding.attested == schemes::octavo);
+  // the same pages, each with the head of its place: no head is wrong
+  auto const numbers = *find_misprints(seen_formes(*exchanged(right, 3, 6)));
+  REQUIRE(numbers.corrections.size() == 1);
+  CHECK(numbers.corrections[0].kind == Kind::pages_exchanged);
+  // where the heads of the two places agree there is but one way to exchange them
+  CHECK(right.place(3).head == right.place(14).head);
+  for (auto const heads : {ExchangedHeads::of_place, ExchangedHeads::of_page})
+    CHECK((*find_misprints(seen_formes(*exchanged(right, 3, 14, heads)))).corrections ==
+          std::vector<Correction>{(*find_misprints(seen_formes(*exchanged(right, 3, 14)))).corrections});
 }
 
 TEST_CASE("a forme of few pages does not tell by itself whether it is right") {

@@ -563,7 +563,7 @@ TEST_CASE("a number that no enumerator has is called unknown") {
   every_number_has_an_identifier<EvidenceKind>(0, evidence_kinds);
   every_number_has_an_identifier<Matter>(0, matters);
   every_number_has_an_identifier<LookNext::What>(0, 6);
-  every_number_has_an_identifier<Correction::Kind>(0, 4);
+  every_number_has_an_identifier<Correction::Kind>(0, 5);
   CHECK(to_words(static_cast<EvidenceKind>(200)) == "unknown");
   CHECK(what_settles(static_cast<SlipKind>(200)).empty());
   CHECK_THROWS_AS(static_cast<void>(to_words(static_cast<HeightScale>(200))), BrokenPrecondition);

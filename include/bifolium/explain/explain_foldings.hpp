@@ -112,9 +112,11 @@ inline std::string correction_words(Correction const& found) {
   auto const page = "page " + detail::read_number(found.printed) + " " + where + here;
   switch (found.kind) {
   case Correction::Kind::pages_exchanged:
+  case Correction::Kind::pages_and_heads_exchanged:
     text.append("pages ").append(detail::read_number(found.printed)).append(here).append(" and ");
     text.append(detail::read_number(found.right)).append(in_brackets(found.other_row, found.other_column));
     text.append(" ").append(where).append(" are exchanged");
+    if (found.kind == Correction::Kind::pages_and_heads_exchanged) text.append(" with their heads");
     break;
   case Correction::Kind::number_wrong:
     text.append(page).append(" should be ").append(detail::read_number(found.right));

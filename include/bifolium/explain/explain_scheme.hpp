@@ -5,6 +5,7 @@
 /// from the pages that meet in a fold.
 #pragma once
 
+#include <bifolium/core/checked.hpp>
 #include <bifolium/explain/trade_words.hpp>
 #include <bifolium/fold/walk.hpp>
 #include <bifolium/imposition/imposition.hpp>
@@ -45,7 +46,7 @@ inline std::string fold_words(Scheme const& scheme, Fold<> const& fold, WalkedSt
   text.append(" of ").append(piece_words(scheme, fold, step.piece));
   text.append(step.under ? " underneath the " : " over on the ");
   text.append(third ? "middle third" : part_name(step, !step.far_or_left_moves));
-  // Manuals give the folder two numbers to look at: the lowest pages that meet.
+  // Manuals give the folder two numbers to look at: the lowest pages that meet. The other pairs are counted.
   constexpr int told = 2;
   auto const meetings = walked.meetings();
   for (int i = 0, last = 0; i < told; ++i) {
@@ -58,6 +59,8 @@ inline std::string fold_words(Scheme const& scheme, Fold<> const& fold, WalkedSt
     text.append(i == 0 ? ": page " : ", ").append(std::to_string(page_on(fold, next->moved)));
     text.append(" meets ").append(std::to_string(last));
   }
+  auto const pairs = static_cast<int>(meetings.size());
+  if (pairs > told) text.append(", and ").append(number_of(pairs - told, "more pair meets", "more pairs meet"));
   return text += ".";
 }
 inline std::string step_words(Scheme const& scheme, Fold<> const& fold, WalkedStep const& walked) {
@@ -101,8 +104,8 @@ inline std::string turning_words(std::vector<WalkedStep> const& steps, Cell cell
 } // namespace detail
 
 /// Describes the steps of a scheme, one a line and numbered, and then which packets are set inside which. Directions
-/// are those of the sheet as it lies with its outer side down; the pages named are those that meet in the fold. Errors:
-/// those of `fold`.
+/// are those of the sheet as it lies with its outer side down; of the pages that meet in a fold the two lowest pairs are
+/// named and the others counted. Errors: those of `fold`.
 inline Expected<std::string> explain_steps(Scheme const& scheme) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
@@ -117,13 +120,15 @@ inline Expected<std::string> explain_steps(Scheme const& scheme) {
   return text;
 }
 
-/// Explains why a page of the scheme is at its position in the forme, in a few sentences. Errors: those of `fold`.
-/// Precondition: the scheme has the page.
+/// Explains why a page of the scheme is at its position in the forme, in a few sentences. Errors: those of `fold`;
+/// no_such_page.
 inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
   auto const formes = impose(*folded);
-  auto const place = formes.place(page);
+  auto const found = formes.find_place(page);
+  if (!found) return error_in_field(Problem::no_such_page, "page", formes.last_page());
+  auto const& place = *found;
   auto const columns = formes.columns(place.sheet);
   std::string text = "Page ";
   text.append(std::to_string(page)).append(" is imposed ");
@@ -156,9 +161,9 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
 }
 
 /// Describes the paper and formes for printing `copies` copies: the rule with the numbers. Overs are not included.
-/// Errors: those of `fold`. Precondition: at least 1 copy.
-inline Expected<std::string> explain_count(Scheme const& scheme, long copies) {
-  if (copies < 1) broken("the number of copies must be at least 1");
+/// Errors: those of `fold`; not_positive, result_too_large.
+inline Expected<std::string> explain_count(Scheme const& scheme, std::int64_t copies) {
+  if (copies < 1) return error_in_field(Problem::not_positive, "copies", copies);
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
   auto const formes = impose(*folded);
@@ -171,10 +176,13 @@ inline Expected<std::string> explain_count(Scheme const& scheme, long copies) {
         .append(std::to_string(at_once))
         .append(" copies of the same ")
         .append(number_of(formes.pages(), "page", "pages"));
-  auto const needed = (copies + at_once - 1) / at_once * sheets;
+  auto const at_press = checked_multiply(copies / at_once + (copies % at_once != 0 ? 1 : 0), sheets);
+  auto const impressions = at_press ? checked_multiply(*at_press, 2) : std::nullopt;
+  if (!impressions) return error_in_field(Problem::result_too_large, "copies");
+  auto const needed = *at_press;
   text.append(". ").append(std::to_string(copies)).append(copies == 1 ? " copy takes " : " copies take ");
   text.append(std::to_string(needed)).append(needed == 1 ? " sheet" : " sheets").append(", and ");
-  text.append(std::to_string(2 * needed)).append(" impressions: every sheet goes through the press twice");
+  text.append(std::to_string(*impressions)).append(" impressions: every sheet goes through the press twice");
   return text += formes.one_forme(0) ? ", both times on the same forme." : ", once on each forme.";
 }
 

@@ -100,7 +100,7 @@ class WorkingWriter {
       put("  ", number(bill_.paper->reams, "ream, ", "reams, "), number(bill_.paper->quires, "quire, ", "quires, "),
           number(bill_.paper->loose, "sheet", "sheets"), ", by the ", name_of(*bill_.edition.ream), ": ",
           number(bill_.edition.ream->ream), " in quires of ", number(bill_.edition.ream->quire), "\n");
-    if (bill_.paper && bill_.edition.ream->good != bill_.edition.ream->ream)
+    if (bill_.paper && bill_.reams_to_buy && bill_.edition.ream->good != bill_.edition.ream->ream)
       put("  of a ream ", number(bill_.edition.ream->good), " are good: ", number(*bill_.reams_to_buy, "ream", "reams"),
           " to be bought\n");
     if (bill_.kilogrammes)

@@ -22,6 +22,8 @@ struct Correction {
     number_wrong,    ///< one page has the number of another
     head_turned,     ///< the head of one page points the wrong way
     printed_side,    ///< the given grids are of the printed paper, which is the left-right mirror of the formes
+    /// two pages of one forme are exchanged, and each has the head of the place where it should be
+    pages_and_heads_exchanged,
   };
   Kind kind{}; ///< the kind of mistake
   Side side{}; ///< the forme with the mistake
@@ -48,6 +50,8 @@ constexpr std::string_view identifier(Correction::Kind kind) noexcept {
     return "head_turned";
   case Correction::Kind::printed_side:
     return "printed_side";
+  case Correction::Kind::pages_and_heads_exchanged:
+    return "pages_and_heads_exchanged";
   }
   return "unknown";
 }
@@ -69,8 +73,8 @@ struct Misprints {
   friend bool operator==(Misprints const&, Misprints const&) = default;
 };
 
-/// Looks for one mistake in a set of formes: two pages of a forme exchanged, one number wrong, one head turned, or
-/// printed paper given as formes. `rules.most` and `rules.dearer` limit the corrections as they limit the answers of
+/// Looks for one mistake in a set of formes: two pages of a forme exchanged, with their heads or without, one number
+/// wrong, one head turned, or printed paper given as formes. `rules.most` and `rules.dearer` limit the corrections as they limit the answers of
 /// `find_foldings`. The function allocates memory. Errors: those of `find_foldings` except pages_not_backed,
 /// heads_not_backed and illegible_head_to_tail, since formes may contradict each other here.
 constexpr Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules = {});

@@ -66,6 +66,11 @@ public:
   [[nodiscard]] constexpr ImposedPage const* end() const noexcept { return first_ + rows_ * columns_; }
 };
 
+template <int N> class Imposition;
+namespace detail {
+template <int N> class PageExchange;
+}
+
 /// The formes of a fold with N leaves. `Imposition<>` has room for up to 128 leaves and takes about 2.5 KB.
 template <int N> class Imposition {
   static constexpr auto room = static_cast<std::size_t>(detail::capacity(N, Scheme::most_cells));
@@ -82,6 +87,7 @@ template <int N> class Imposition {
   std::uint8_t sheet_count_{}, run_count_{};
 
   template <int> friend class Imposition;
+  template <int> friend class detail::PageExchange; // imposition/misread.hpp
 
   [[nodiscard]] constexpr std::size_t cell(int row, int column, int sheet_number) const {
     auto const& lay = sheet(sheet_number);
@@ -108,6 +114,10 @@ public:
 
   /// Returns the number of different pages in the formes. A page that is in both formes counts once.
   [[nodiscard]] constexpr int pages() const noexcept { return page_count_; }
+  /// Returns the highest number of a page in the formes.
+  [[nodiscard]] constexpr int last_page() const noexcept {
+    return run_count_ == 0 ? 0 : runs_[run_count_ - 1U].first + runs_[run_count_ - 1U].count - 1;
+  }
   /// Returns the number of sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
   /// Returns sheet `s`. Precondition: 0 <= s < sheets().

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
 /// Mistakes of the printing house, simulated. A sheet is printed for one scheme and folded by another, or the inner
-/// forme is laid on the press the wrong way round, or a half-sheet is turned about the wrong line. The functions then
-/// fold the sheet and return the pages in the order in which a reader would meet them. They refuse no mistake, because
-/// wrong sheets were printed and bound.
+/// forme is laid on the press the wrong way round, or a half-sheet is turned about the wrong line, or two pages are set
+/// in each other's place. The functions then fold the sheet and return the pages in the order in which a reader would
+/// meet them. They refuse no mistake, because wrong sheets were printed and bound.
 #pragma once
 
 #include <bifolium/imposition/imposition.hpp>
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace bifolium {
@@ -67,6 +68,49 @@ inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const
     add(cell.recto_down ? above : below);
   }
   return met;
+}
+
+/// The way in which pages that are set in each other's place lie there.
+enum class ExchangedHeads : std::uint8_t {
+  of_place, ///< each lies as the page that belongs there: the pages were taken for one another
+  of_page   ///< each keeps its own head, and is upside down in the book if the heads of the two places differ
+};
+
+namespace detail {
+/// Sets two pages of a set of formes in each other's place.
+template <int N> class PageExchange {
+  static constexpr ImposedPage& page_at(Imposition<N>& formes, FormePosition const& at) {
+    auto const cell = formes.cell(at.row, at.column, at.sheet);
+    return (at.side == Side::inner ? formes.inner_ : formes.outer_)[cell];
+  }
+
+public:
+  static constexpr void make(Imposition<N>& formes, int page, int other, ExchangedHeads heads) {
+    auto& first = formes.places_[static_cast<std::size_t>(formes.slot(page))];
+    auto& second = formes.places_[static_cast<std::size_t>(formes.slot(other))];
+    auto one = first, two = second;
+    if (heads == ExchangedHeads::of_page) {
+      auto const kept = one.head;
+      one.head = two.head, two.head = kept;
+    }
+    page_at(formes, one) = {static_cast<std::uint16_t>(other), one.head};
+    page_at(formes, two) = {static_cast<std::uint16_t>(page), two.head};
+    first = two, second = one;
+  }
+};
+} // namespace detail
+
+/// Returns formes in which two pages are set in each other's place, in one forme or in two. `pages_met` of them says what
+/// the reader meets. A page that is in both formes is exchanged where `Imposition::place` finds it. Error: no_such_page.
+/// Example: `pages_text(pages_met(*exchanged(impose<schemes::folio>(), 1, 4), fold<schemes::folio>())) == "4 2 3 1"`.
+template <int N>
+constexpr Expected<Imposition<N>> exchanged(Imposition<N> const& formes, int page, int other,
+                                            ExchangedHeads heads = ExchangedHeads::of_place) {
+  for (auto const& [field, number] : {std::pair{"page", page}, {"other", other}})
+    if (!formes.find_place(number)) return error_in_field(Problem::no_such_page, field, formes.last_page());
+  auto made = formes;
+  if (page != other) detail::PageExchange<N>::make(made, page, other, heads);
+  return made;
 }
 
 /// Writes page numbers in this order, with ↓ after each page that is upside down in the folded book.

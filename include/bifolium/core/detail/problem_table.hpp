@@ -149,6 +149,8 @@ BIFOLIUM_PROBLEM(151, illegible_head_to_tail, "an illegible page and the page on
 BIFOLIUM_PROBLEM(152, row_of_other_length, "this row does not have {limit} {page|pages} as the rows above: write ? for a page that is illegible or missing")
 /// The line that begins a gathering does not say how many leaves it has.
 BIFOLIUM_PROBLEM(153, gathering_without_leaves, "found '{found}' where the leaves of a gathering are counted: write gathering of 8")
+/// A page that the scheme does not have.
+BIFOLIUM_PROBLEM(154, no_such_page, "'{found}' must be a page of the scheme, the last of which is {limit}")
 
 // 200-229: signatures and the collation formula: what cannot be read
 /// A signature is expected.

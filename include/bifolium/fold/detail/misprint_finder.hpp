@@ -75,6 +75,10 @@ class MisprintFinder {
       auto const kept = pages[change.at].page;
       pages[change.at].page = pages[change.other].page;
       pages[change.other].page = kept;
+    } else if (change.kind == Correction::Kind::pages_and_heads_exchanged) {
+      auto const kept = pages[change.at];
+      pages[change.at] = pages[change.other];
+      pages[change.other] = kept;
     } else {
       auto const kept = pages[change.at];
       pages[change.at] = change.right;
@@ -90,8 +94,12 @@ class MisprintFinder {
     change.least = *least;
     changes_.push_back(change);
   }
+  /// Considers that two pages are exchanged, and if their heads differ, that they are exchanged with their heads.
   constexpr void exchange(std::size_t forme, std::size_t one, std::size_t other) {
     consider({Correction::Kind::pages_exchanged, forme, one, other, {}, 0});
+    auto const first = formes_[forme].pages[one].head, second = formes_[forme].pages[other].head;
+    if (first && second && first != second)
+      consider({Correction::Kind::pages_and_heads_exchanged, forme, one, other, {}, 0});
   }
   constexpr void renumber(std::size_t forme, std::size_t at, int page) {
     auto const& before = formes_[forme].pages[at];
