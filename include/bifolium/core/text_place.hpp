@@ -36,7 +36,7 @@ public:
       auto const byte = static_cast<unsigned char>(text[at_]);
       ++place_.column;
       if (byte == '\n') ++place_.line, place_.column = 1;
-      at_ += byte < 0x80 ? 1 : decode(text, at_).bytes;
+      at_ += byte < 0x80 ? 1U : decode(text, at_).bytes;
     }
     return place_;
   }
