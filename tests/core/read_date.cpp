@@ -137,6 +137,104 @@ TEST_CASE("a year in brackets is that of another era, or of a year that begins i
   CHECK(read_date("2640").error().problem == Problem::not_years);
 }
 
+TEST_CASE("a year of another era is refused, unless one of ours is beside it") { // common practice, no source
+  struct Wrong {
+    std::string text, found;
+    std::uint32_t column = 1;
+  };
+  std::vector<Wrong> wrong;
+  for (std::string const era : {"BC",
+                                "B.C.",
+                                "B. C.",
+                                "BCE",
+                                "B.C.E.",
+                                "v. Chr.",
+                                "v.Chr.",
+                                "vor Chr.",
+                                "vor Christus",
+                                "vor Christi Geburt",
+                                "av. J.-C.",
+                                "avant J.-C.",
+                                "avant Jésus-Christ",
+                                "a.C.",
+                                "a. C.",
+                                "a. Chr.",
+                                "ante Christum",
+                                "ante Christum natum",
+                                "avanti Cristo",
+                                "antes de Cristo",
+                                "voor Christus",
+                                "v.C.",
+                                "AH",
+                                "A.H.",
+                                "A. H.",
+                                "hijri",
+                                "Hegira",
+                                "anno Hegirae",
+                                "de l'hégire",
+                                "A.M.",
+                                "anno mundi",
+                                "A.U.C.",
+                                "ab urbe condita",
+                                "Saka",
+                                "Śaka",
+                                "śaka",
+                                "Samvat",
+                                "Vikram Samvat"})
+    for (std::string const year : {"1725", "1221", "1220-1221", "MDCCXXV", "725"}) {
+      if (era[0] == '\xC5' && era[1] == '\x9A') continue; // a capital that is no letter of ASCII
+      if (year[0] == 'M' && era[0] == 'v') continue;      // the v would be a five of the numeral
+      auto const text = year + " " + era;
+      wrong.push_back({text, text});
+      wrong.push_back({"[" + text + "]", text, 2});
+      wrong.push_back({"Bulaq, " + text + ", 2 v.", text, 8});
+    }
+  for (std::string const era : {"AH", "A.H.", "A. H.", "ah", "anno Hegirae", "Hijra", "AM", "A.M.", "anno mundi",
+                                "A.U.C.", "Saka", "śaka", "Samvat"})
+    for (std::string const year : {"1221", "1220-1221", "725"}) wrong.push_back({era + " " + year, era + " " + year});
+  for (std::string const minus : {"-", "\u2212", "\u2013", "\u2014"}) {
+    wrong.push_back({minus + "1725", minus + "1725"});
+    wrong.push_back({"[" + minus + "1725]", minus + "1725", 2});
+    wrong.push_back({minus + "MDCCXXV", minus + "MDCCXXV"});
+  }
+  wrong.push_back({"-0044", "-0044"});
+  wrong.push_back({"1221 h.", "1221 h."});
+  wrong.push_back({"1725BC", "1725BC"});
+  wrong.push_back({"1st century BC", "1st century BC"});
+  wrong.push_back({"2nd cent. B.C.", "2nd cent. B.C."});
+  for (auto const& [text, found, column] : wrong) {
+    CAPTURE(text);
+    auto const date = read_date(text);
+    REQUIRE_FALSE(date);
+    CHECK(date.error().problem == Problem::other_era);
+    CHECK(date.error().column == column);
+    auto const quoted = std::string{date.error().found_text()};
+    CHECK(found.starts_with(quoted)); // cut where it is long
+    CHECK((quoted == found || quoted.size() >= 20));
+  }
+  check({{"AH 1221 [1806]", 1806, "s", 1221},
+         {"1221 AH [1806]", 1806, "s", 1221},
+         {"1221 H. (1806)", 1806, "s", 1221},
+         {"1221 AH = 1806", 1806, "c", 1221},
+         {"1221 AH, 1806", 1806},
+         {"1806, 1221 AH", 1806},
+         {"Saka 1647 [1725]", 1725, "s", 1647},
+         // our era, and what only looks like another
+         {"1725 AD", 1725},
+         {"A.D. 1725", 1725},
+         {"1725 CE", 1725},
+         {"1725 n. Chr.", 1725},
+         {"1725 d.C.", 1725},
+         {"printed for A.H. 1725", 1725},
+         {"printed for A. M., 1725", 1725},
+         {"1725 A. H. Smith", 1725},
+         {"1725. B.C.", 1725},
+         {"1725 H.", 1725},
+         {"London - 1725", 1725},
+         {"1640 -1645", {1640, 1645}},
+         {"1789 [-1792]", {1789, 1792}, "s"}});
+}
+
 TEST_CASE("conjectures of the rules in force") {
   check({
       {"[1723]", 1723, "s"}, // DCRMR 5.23.32 (4D3)

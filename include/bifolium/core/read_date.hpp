@@ -13,7 +13,8 @@ inline namespace v0 {
 
 /// Reads a statement of date. Words that do not concern the year (day and month, the text of the imprint) are skipped
 /// and listed in `unread`. Errors, each with its column: not_years if the text has no year and no word such as `n.d.`;
-/// impossible_years if a range ends before it begins.
+/// impossible_years if a range ends before it begins; other_era if the year is of another era (AH 1221, 1725 BC, -1725) and
+/// no year of ours is beside it.
 /// Example: `(*read_date("MDCXII")).years == 1612`.
 [[nodiscard]] constexpr Expected<StatedDate> read_date(std::string_view text) {
   return read_characters(text, [](std::string_view plain) { return detail::DateReader{plain}.read(); });

@@ -20,6 +20,7 @@ protected:
     YearRange written{}, years{};
     TextSpan at{};
     bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{};
+    TextSpan era{}; ///< a word or sign that the years are of another era, or empty
   };
   /// A word of the table at a position, and the position of the byte after it.
   struct WordAt {
@@ -95,6 +96,39 @@ protected:
     read.open_before = read.open_before || said.says == DateWord::or_earlier;
     if (said.says == DateWord::or_later || said.says == DateWord::or_earlier) return said.to;
     return begun ? at + point(at).bytes : 0;
+  }
+  /// Returns the word for another era that begins at a position, or an empty span. `after` is true after a year, where
+  /// nothing but the end of a statement, a stop or a bracket comes next: the A. H. of 1725 A. H. Smith is a name.
+  [[nodiscard]] constexpr TextSpan era_at(std::size_t at, bool after) const {
+    TextSpan found;
+    auto const look = [&](std::string_view words) {
+      if (small_letter(byte(at)) != words[0]) return;
+      auto end = cursor(at);
+      if (!end.take_in_any_case(words) || word_goes_on(end.at())) return;
+      end.take('.');
+      auto next = end;
+      next.take_blanks();
+      bool const ends = next.at_end() || std::string_view{"[](),;:=/<>?."}.find(next.peek()) != std::string_view::npos;
+      if ((after ? ends : next.at_digit()) && end.at() > found.to) found = {at, end.at()};
+    };
+    if (after)
+      for (auto const words : eras_after_year) look(words);
+    else
+      for (auto const words : eras_before_year) look(words);
+    return found;
+  }
+  /// Returns the sign that makes the year after it negative, -1725, or an empty span. Nothing that is not read comes
+  /// between `read_to` and it, or it begins what is in brackets; between two years it joins them.
+  [[nodiscard]] constexpr TextSpan minus_at(std::size_t at, std::size_t read_to) const {
+    auto const sign = point(at);
+    auto const next = at + sign.bytes;
+    bool const minus = is_dash(sign.value) || sign.value == U'\u2212';
+    bool const year = is_digit(byte(next)) || (after_blanks(next) == next && imprint_numeral_after(next) > 0);
+    if (!minus || !year) return {};
+    auto before = at;
+    for (auto blank = blank_before(text_, before); blank != 0; blank = blank_before(text_, before)) before -= blank;
+    bool const opens = before > 0 && std::string_view{"[(<"}.find(text_[before - 1]) != std::string_view::npos;
+    return opens || before <= read_to ? TextSpan{at, next} : TextSpan{};
   }
   [[nodiscard]] constexpr std::size_t imprint_numeral_after(std::size_t at) const {
     auto const next = after_blanks(at);

@@ -14,6 +14,7 @@ namespace detail {
 class DateReader : DateLookahead {
   std::size_t at_{}, told_{}; // told_: the text up to here is read or listed as unread
   std::optional<Item> plain_{}, bracket_{}, correction_{};
+  std::optional<TextSpan> era_{}; // the last word or sign for another era that may be of the year after it
   bool no_date_{};
   StatedDate date_{};
 
@@ -26,6 +27,21 @@ class DateReader : DateLookahead {
     if (read.open_after) read.years.to = read.written.to + 50;
     if (read.open_before) read.years.from = read.written.from - 50;
     if (said_.bare_c && read.written.from >= 1790) date_.warn(error(Problem::circa_or_copyright, read.at));
+  }
+  /// Adds a word after the years, or a word or sign before them, for another era. Years counted from the creation are
+  /// read already.
+  constexpr void settle_era(Item& read, bool several) const {
+    if (read.clipped && several) return;
+    constexpr int printing = 1440; // since then initials may stand before a year, and one after it
+    bool const early = read.written.from < printing || read.clipped;
+    bool const stop = several && byte(read.at.to) == '.'; // 2nd cent. B.C.
+    auto const after = era_at(after_blanks(read.at.to + (stop ? 1 : 0)), true);
+    bool const initial = after.size() < 2 || (after.size() == 2 && byte(after.to - 1) == '.');
+    if (!after.empty() && (early || !initial)) read.era = {read.at.from, after.to};
+    bool const adjoins = era_ && era_->to <= read.at.from && after_blanks(era_->to) == read.at.from;
+    auto const letters = adjoins ? cursor(era_->from).take_letters().size() : 0; // none of a sign, few of initials
+    if (adjoins && (early || letters == 0 || letters > 3)) read.era = {era_->from, read.at.to};
+    if (read.era.to > read.at.to) read.at.to = read.era.to;
   }
   /// Reads 1725, 1715-16, 1725/6 or 1727 or 1728, with the question mark or the rest of the range after it.
   [[nodiscard]] constexpr Expected<std::optional<Item>> item() {
@@ -57,6 +73,7 @@ class DateReader : DateLookahead {
     }
     read.at.to = to;
     settle(read, several);
+    settle_era(read, several);
     return std::optional{read};
   }
 
@@ -97,8 +114,11 @@ class DateReader : DateLookahead {
     tell(said_.republic && said_.from < read.at.from ? said_.from : read.at.from, read.at.to);
     auto& heap = said_.correction ? correction_ : depth_ > 0 ? bracket_ : plain_;
     auto const is_open = [](Item const& item) { return item.open_before || item.open_after; };
-    if (!heap || said_.correction || heap->clipped)
+    bool const of_era = heap && heap->era.empty() != read.era.empty(); // one of the two is of another era
+    if (!heap || said_.correction || heap->clipped || (of_era && read.era.empty()))
       heap = read;
+    else if (of_era)
+      tell_other_years(read.at);
     else if (said_.reprinted && &heap == &plain_)
       tell_other_years(heap->at), heap = read;
     else if (read.clipped)
@@ -217,6 +237,7 @@ class DateReader : DateLookahead {
       if (no_date_) return static_cast<StatedDate&&>(date_);
       return error(Problem::not_years, date_.unread.empty() ? TextSpan{0, text_.size()} : date_.unread.front());
     }
+    if (!best->era.empty()) return error(Problem::other_era, best->era);
     date_.years = best->years, date_.written = best->written;
     if (bracket_ && !correction_ && best != &*bracket_) tell_other_years(bracket_->at);
     date_.corrected = correction_.has_value();
@@ -226,7 +247,8 @@ class DateReader : DateLookahead {
     auto const* printed = plain_ && !plain_->clipped ? &*plain_ : correction_ && bracket_ ? &*bracket_ : nullptr;
     if (printed != nullptr && printed != best) date_.printed = printed->written;
     if (best->clipped) date_.warn(error(Problem::year_clipped, best->at, best->written.from));
-    if (!correction_ && bracket_ && printed != nullptr && !is_same_year(printed->written, bracket_->written))
+    if (!correction_ && bracket_ && printed != nullptr && printed->era.empty() &&
+        !is_same_year(printed->written, bracket_->written))
       date_.warn(error(Problem::date_numerals_differ, bracket_->at, printed->written.from));
     return static_cast<StatedDate&&>(date_);
   }
@@ -248,6 +270,14 @@ public:
       if (c == '=') {
         said_.correction = true;
         ++at_;
+        continue;
+      }
+      if (auto const minus = minus_at(at_, told_); !minus.empty()) {
+        era_ = minus, at_ = minus.to;
+        continue;
+      }
+      if (auto const era = era_at(at_, false); !era.empty()) { // before the word: the A of A.H. is also one
+        era_ = era, at_ = era.to;
         continue;
       }
       if (auto const known = word(at_); known.to > 0) { // this test comes before numerals, because mid is not a numeral

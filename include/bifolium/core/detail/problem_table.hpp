@@ -365,6 +365,8 @@ BIFOLIUM_PROBLEM(321, several_dates, "'{found}' is a second date, and the statem
 BIFOLIUM_PROBLEM(322, year_clipped, "'{found}' was read as {limit}")
 /// Doubtful: c1890.
 BIFOLIUM_PROBLEM(323, circa_or_copyright, "'{found}' was read as 'about'; c may also mean copyright")
+/// 1725 BC, AH 1221, -1725, with no year of our era beside it.
+BIFOLIUM_PROBLEM(324, other_era, "'{found}' says that the year is not of our era: write that of our era in brackets after it, as in AH 1221 [1806]")
 /// No place of printing has this name.
 BIFOLIUM_PROBLEM(325, unknown_place, "no place of printing is known as '{found}'")
 /// Doubtful: a name of several towns.
