@@ -69,6 +69,13 @@ TEST_CASE("a reason counts from three to one and is strong from twenty to one") 
   CHECK(tells(against, "For quarto: no evidence that counts by itself.\nAgainst it: chain lines (strongly), size.\n"));
 }
 
+TEST_CASE("a leaf of which the chain lines decide against octavo says so, with 12mos about that have them too") {
+  auto const seen = observe({.height = 215_mm, .chain_lines = ChainLines::horizontal}); // invented
+  auto const answer = infer_format(*seen);
+  CHECK(answer.front().format == Format::of(4));
+  CHECK(why(answer).find("chain lines for it rather than octavo") != std::string::npos);
+}
+
 TEST_CASE("reasons are told the strongest first, for and against alike") {
   using enum EvidenceKind;
   auto const answer = constructed({{size, -2}, {chain_lines, 4}, {gathering, .5}, {type_page, 2.5}, {year, 9}});
@@ -77,6 +84,16 @@ TEST_CASE("reasons are told the strongest first, for and against alike") {
   CHECK(order == "chain_lines type_page size gathering "); // the years are an assumption and no reason
   CHECK(why(answer) == "chain lines for it, strongly; type page for it; size against it; gathering of little weight");
   CHECK(why(constructed({})) == "no evidence: only how common each format was");
+  // what weighs little against all formats, but decides between the first two
+  auto const parted = [&](double here, double there) {
+    auto close = constructed({{size, 2}, {chain_lines, here}});
+    close.candidates[1].reasons[static_cast<std::size_t>(chain_lines)].weight = there;
+    return why(close);
+  };
+  CHECK(parted(.5, -.598) == "size for it; chain lines of little weight");
+  CHECK(parted(.5, -.599) == "size for it; chain lines for it rather than octavo");
+  CHECK(parted(-.5, .599) == "size for it; chain lines for octavo rather than it");
+  CHECK(parted(1.099, -2) == "size for it; chain lines for it");
   CHECK(tells(explain_ranking(constructed({})), "For quarto: only how common it was.\n"));
 }
 

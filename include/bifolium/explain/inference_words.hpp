@@ -113,8 +113,8 @@ inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate)
   }
   return seen;
 }
-/// Describes a reason by its weight: "for it, strongly" from twenty to one, "for it" from three to one, otherwise "of
-/// little weight".
+/// Describes a reason by its weight against all other formats: "for it, strongly" from twenty to one, "for it" from three to
+/// one, otherwise "of little weight".
 constexpr std::string_view to_words(Reason const& reason) {
   auto const strength = real::abs(reason.weight);
   if (strength < weight_that_counts) return "of little weight";
@@ -139,6 +139,18 @@ inline std::string printing_words(FormatCandidate const& candidate) {
 
 namespace detail {
 
+/// Describes a reason. What weighs little against all formats may still decide between the first two, where other evidence
+/// has excluded the rest: "for it rather than octavo".
+inline std::string reason_words(Reason const& reason, Inference const& inference) {
+  std::string text{to_words(reason)};
+  if (inference.candidates.size() < 2 || real::abs(reason.weight) >= weight_that_counts) return text;
+  auto const& second = inference.candidates[1];
+  auto const favour = reason.weight - second.reason(reason.kind).weight;
+  if (real::abs(favour) < weight_that_counts) return text;
+  std::string const next{second.format.name()};
+  return favour > 0 ? "for it rather than " + next : "for " + next + " rather than it";
+}
+
 /// Lists the reasons, but says nothing of how the sheets were printed.
 inline std::string reasons_of(Inference const& inference) {
   auto const& first = inference.front();
@@ -146,7 +158,8 @@ inline std::string reasons_of(Inference const& inference) {
   if (inference.mixed) text.append("chain lines run both ways, which no single format gives on one paper");
   for (auto const& reason : reasons_by_strength(first)) {
     if (inference.mixed && reason.kind == EvidenceKind::chain_lines) continue;
-    text.append(text.empty() ? "" : "; ").append(to_words(reason.kind)).append(" ").append(to_words(reason));
+    text.append(text.empty() ? "" : "; ").append(to_words(reason.kind)).append(" ");
+    text.append(reason_words(reason, inference));
   }
   if (text.empty()) text = "no evidence: only how common each format was";
   if (inference.none_of_these >= 0.5) text.insert(0, "no known format fits: check the measures; among those known, ");
