@@ -739,6 +739,7 @@ using bifolium::letters_of;
 using bifolium::likelihood_in_words;
 using bifolium::likely_scheme;
 using bifolium::lines_in_page;
+using bifolium::linking_word_at;
 using bifolium::loss_against;
 using bifolium::loss_limits;
 using bifolium::lower_side;

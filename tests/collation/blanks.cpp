@@ -153,6 +153,27 @@ TEST_CASE("a word for blank in another language says what the English word says"
     CHECK(told("A-H⁸ (" + word + ")") == told("A-H⁸ (blank)"));
     CHECK(told("A-H⁸ (H8 " + word + ", wanting)") == told("A-H⁸ (H8 blank, wanting)"));
   }
+  for (std::string const words : {"is blank", "ist leer", "ist weiß", "est blanc", "est blanche", "è bianca",
+                                  "e\u0300 bianca", "è bianco", "è  bianca", "es blanca", "está blanca",
+                                  "esta\u0301 en blanco", "está en blanco", "is leeg", "est vacat", "è\u00a0bianca"}) {
+    CAPTURE(words);
+    CHECK(told("A-H⁸ (H8 " + words + ")") == told("A-H⁸ (H8 is blank)"));
+    CHECK(told("A-H⁸ (−H8, " + words + ")") == told("A-H⁸ (−H8, is blank)"));
+    CHECK(told("A-H⁸ (A1 " + words + ", H8 " + words + ")") == told("A-H⁸ (A1 is blank, H8 is blank)"));
+    CHECK(told("A-H⁸ (H8 " + words + "?)") == told("A-H⁸ (H8 is blank?)"));
+  }
+  CHECK(told("A-H⁸ (H8 è bianca)") == "H8 ");
+  for (std::string const words :
+       {"are blank", "sind leer", "sont blancs", "sont blanches", "sono bianche", "sono bianchi", "son blancas",
+        "están en blanco", "esta\u0301n blancos", "zijn leeg", "sunt vacat"}) {
+    CAPTURE(words);
+    CHECK(told("A-H⁸ (H7,8 " + words + ")") == told("A-H⁸ (H7,8 are blank)"));
+    CHECK(told("A-H⁸ (A1, H8 " + words + ")") == "A1 H8 ");
+  }
+  for (std::string const words : {"é bianca", "ë bianca", "eè bianca", "esté blanca", "e bianca", "è\u0301 bianca"}) {
+    CAPTURE(words); // another word than the verb
+    CHECK(told("A-H⁸ (H8 " + words + ")") == "doubted ");
+  }
   for (std::string const word : {"blancs", "blanches", "bianche", "bianchi", "blancas", "blancos"}) {
     CAPTURE(word);
     CHECK(told("A-H⁸ (H7,8 " + word + ")") == told("A-H⁸ (H7,8 blanks)"));

@@ -64,6 +64,15 @@ TEST_CASE("words for cancels, and words between a leaf and what is said of it") 
   for (auto const* word : {"probably", "Perhaps", "presumably", "presumed", "possibly", "apparently", "likely"})
     CHECK((is_doubting_word(word) && !is_linking_word(word)));
   for (auto const* word : {"", "and", "not", "an"}) CHECK((!is_doubting_word(word) && !is_linking_word(word)));
+  for (std::string const word : detail::linking_words) {
+    CAPTURE(word);
+    CHECK(is_linking_word(word));
+    for (std::string const after : {"", " ", ",", ".", "\u00a0", "8"}) CHECK(linking_word_at(word + after, 0) == word);
+    CHECK(linking_word_at("K8 " + word + " blank", 3) == word);
+    for (std::string const after : {"x", "\u00e9", "\u0301"}) CHECK(linking_word_at(word + after + "q", 0).empty());
+  }
+  for (std::string const text : {"", " is", "(is)", "8", "\xC3", "\xE8", "blank", "Ès", "\u0300"})
+    CHECK(linking_word_at(text, 0).empty());
 }
 
 TEST_CASE("leaves that are counted from an end") {

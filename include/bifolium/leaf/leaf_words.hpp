@@ -146,8 +146,11 @@ namespace detail {
   return absence_word(word).says == Absence::wanting;
 }
 namespace detail {
-inline constexpr char const* linking_words[]{"is",    "are", "both", "all", "a",    "was",  "were",
-                                             "being", "ist", "sind", "est", "sont", "sono", "en"};
+/// English, then "is" and "are" in German, French, Italian, Spanish, Dutch and Latin, with letters and accents in one character
+/// and in two; and the "en" of en blanco.
+inline constexpr char const* linking_words[]{
+    "is", "are",     "both", "all", "a",   "was",  "were",       "being", "ist",         "sind", "est",  "sont",
+    "è",  "e\u0300", "sono", "es",  "son", "está", "esta\u0301", "están", "esta\u0301n", "zijn", "sunt", "en"};
 inline constexpr char const* doubting_words[]{"probably", "prob",     "perhaps",    "presumably",
                                               "presumed", "possibly", "apparently", "likely"};
 /// Returns true if a word is in the table, in capitals or small letters. Most words begin otherwise.
@@ -159,10 +162,26 @@ template <std::size_t N> [[nodiscard]] constexpr bool is_one_of(std::string_view
 }
 } // namespace detail
 
-/// Returns true for a word between the name of a leaf and what is said of it: K8 is blank, A1 a cancel, H8 ist leer, K8 en
-/// blanco.
+/// Returns true for a word between the name of a leaf and what is said of it: K8 is blank, A1 a cancel, H8 ist leer, K8 è
+/// bianca, K8 en blanco.
 [[nodiscard]] constexpr bool is_linking_word(std::string_view word) noexcept {
   return detail::is_one_of(word, detail::linking_words);
+}
+/// Returns the linking word at byte `at` of a text, which may have accents: K8 è bianca, K8 está en blanco. Returns an empty
+/// text if another word is there, or none.
+[[nodiscard]] constexpr std::string_view linking_word_at(std::string_view text, std::size_t at) noexcept {
+  auto end = at;
+  while (end < text.size()) {
+    if (is_latin_letter(text[end])) {
+      ++end;
+      continue;
+    }
+    auto const c = decode(text, end);
+    if ((c.value < 0xC0 || c.value > 0xFF) && c.value != 0x300 && c.value != 0x301) break; // à to ÿ, and accents
+    end += c.bytes;
+  }
+  auto const word = text.substr(at, end - at);
+  return is_linking_word(word) ? word : std::string_view{};
 }
 /// Returns true for a word that makes what is said of a leaf doubtful: K8 is probably blank.
 [[nodiscard]] constexpr bool is_doubting_word(std::string_view word) noexcept {

@@ -10,9 +10,10 @@
 ///   introduction = ( "with" | "incl" | "including" | "includes" ) , [ "." ] ;
 ///   named   = counted | ( leaf | range ) , [ "verso" | "recto" ] ;
 ///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ leaf word ] ;
-///   is      = ( "is" | "are" | "both" | "all" | "a" | "was" | "were" | "being" | "probably" | "prob." | "perhaps"
-///           | "presumably" | "presumed" | "possibly" | "apparently" | "likely" | "ist" | "sind" | "est" | "sont" | "sono"
-///           | "en" ) , [ is ] ;
+///   is      = ( verb | "both" | "all" | "a" | "probably" | "prob." | "perhaps" | "presumably" | "presumed" | "possibly"
+///           | "apparently" | "likely" | "en" ) , [ is ] ;
+///   verb    = "is" | "are" | "was" | "were" | "being" | "ist" | "sind" | "est" | "sont" | "è" | "sono" | "es" | "son"
+///           | "está" | "están" | "zijn" | "sunt" ;
 ///   called blank = [ "(" | "[" ] , [ is ] , blank word , [ but for ] , [ ")" | "]" ] ;
 ///   blank word = ( "blank" | "blanks" | "bl" | blank in another language ) , { "?" | "." } , [ leaf word ] ;
 ///   but for = ( "but" | "except" ) , "for" , [ "the" | "a" | "its" ] , ( "signature" | "signatures" ) , [ mark ] ;
@@ -103,9 +104,13 @@ class BlankWords {
   static constexpr std::string_view articles[]{"the"sv, "a"sv, "its"sv};
   /// Takes words between a leaf and what is said of it: is probably a.
   constexpr void skip_links() {
-    for (auto w = word(); is_linking_word(w) || is_doubting_word(w); w = word()) {
+    for (;;) {
+      auto const link = c_.ended() ? std::string_view{} : linking_word_at(words_, c_.token.from);
+      auto const w = link.empty() ? word() : link;
+      bool const doubting = link.empty() && is_doubting_word(w);
+      if (link.empty() && !doubting) return;
       after(w);
-      if (is_doubting_word(w) && c_.touches(TokenKind::point)) c_.take(); // prob.
+      if (doubting && c_.touches(TokenKind::point)) c_.take(); // prob.
     }
   }
   /// Takes a blank word with the question mark or full point after it, and "leaf" or "leaves"; perhaps in brackets.

@@ -74,7 +74,7 @@ protected:
     bool const quoted = t.is(TokenKind::quote) && s.any && closes_quotation(s);
     bool const wordy =
         quoted || t.is(TokenKind::letter) || t.is(TokenKind::figure) || t.is(TokenKind::open_round) ||
-        (t.is(TokenKind::open_square) && is_latin_letter(at(t.to))) ||
+        (t.is(TokenKind::open_square) && is_latin_letter(at(t.to))) || !linking_word_at(text_, t.from).empty() ||
         (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
     if (signed_here || (s.any && ((!s.separated && !quoted) || !wordy))) return not_understood(s, from);
     // (A1 + 8 blank): the plus may have been meant for "and"
