@@ -66,6 +66,7 @@ module;
 #include <bifolium/core/raised.hpp>
 #include <bifolium/core/range.hpp>
 #include <bifolium/core/read_date.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/real.hpp>
 #include <bifolium/core/short_text.hpp>
 #include <bifolium/core/stated_date.hpp>
@@ -635,6 +636,7 @@ using bifolium::error_after;
 using bifolium::error_at;
 using bifolium::error_in;
 using bifolium::error_in_field;
+using bifolium::error_of_text;
 using bifolium::even_working;
 using bifolium::evidence_kinds;
 using bifolium::evidence_of;
@@ -844,6 +846,7 @@ using bifolium::read_signature;
 using bifolium::read_signature_note;
 using bifolium::read_signing;
 using bifolium::read_size;
+using bifolium::read_utf8;
 using bifolium::read_word;
 using bifolium::reams_of_accounts;
 using bifolium::reams_to_buy;

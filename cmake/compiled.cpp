@@ -28,7 +28,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail::compiled {
 
-Expected<Scheme> read_scheme(std::string_view text) { return SchemeReader{text}.read(); }
+Expected<Scheme> read_scheme(std::string_view text) { return scheme_of_text(text); }
 Expected<Fold<>> fold(Scheme const& scheme) { return Folder{scheme}.result(); }
 Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how) { return arranged(by, pages, how); }
 Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how) {

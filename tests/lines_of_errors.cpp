@@ -20,10 +20,14 @@ using namespace bifolium;
 
 namespace {
 
-template <class T> std::vector<Error> told_by(Expected<T> const& read) {
-  if (!read) return {read.error()};
+/// What a reader tells of a text.
+struct Told : std::vector<Error> {
+  bool refused{}; ///< true for an error; otherwise they are doubts
+};
+template <class T> Told told_by(Expected<T> const& read) {
+  if (!read) return {{read.error()}, true};
   if constexpr (requires { read->warnings(); })
-    return {read->warnings().begin(), read->warnings().end()};
+    return {{read->warnings().begin(), read->warnings().end()}};
   else
     return {};
 }
@@ -32,7 +36,7 @@ template <class T> std::vector<Error> told_by(Expected<T> const& read) {
 struct Marked {
   char const* reader;
   char const* text;
-  std::vector<Error> (*read)(std::string_view);
+  Told (*read)(std::string_view);
 };
 
 IdealCopy const& some_book() {
@@ -41,11 +45,11 @@ IdealCopy const& some_book() {
   return book;
 }
 
-std::vector<Error> doubts_of_leaves(std::string_view text) {
+Told doubts_of_leaves(std::string_view text) {
   static Formula const formula = *read_formula("8°: A8 B8; A8 C8");
   static IdealCopy const book{formula};
   auto const read = read_leaves_present(book, text);
-  return read ? read->doubts : std::vector{read.error()};
+  return told_by(read);
 }
 
 Marked const marked_texts[]{
@@ -80,6 +84,7 @@ Marked const marked_texts[]{
     {"read_formes", "outer\n@blue", [](auto text) { return told_by(read_formes(text)); }},
     {"read_scheme", "scheme own 8°\nsheet S rows 2 @blue", [](auto text) { return told_by(read_scheme(text)); }},
     {"read_signature", "²\n@?", [](auto text) { return told_by(read_signature(text)); }},
+    {"read_word", "@blue", [](auto text) { return told_by(read_word<Material>(text)); }},
 };
 
 } // namespace
@@ -107,6 +112,39 @@ TEST_CASE("the error of an empty text, and of a blank one, says what was expecte
         if (!of_one_kind) CHECK(error.problem != Problem::unexpected_end);
         CHECK(message(error).find("''") == std::string::npos);
       }
+}
+
+TEST_CASE("a byte that is no character is what a reader says of a text that it refuses, with its place") {
+  int refused = 0;
+  for (auto const& one : marked_texts) {
+    CAPTURE(std::string{one.reader});
+    MarkedText const marked{one.text};
+    int by_this = 0;
+    // a lone byte, one that only goes on, a character cut short, an overlong one, half of a pair
+    for (std::string const bad : {"\xFF", "\x80", "\xE2\x82", "\xC3", "\xC0\xAF", "\xED\xA0\x80"})
+      for (std::size_t at = 0; at <= marked.text.size(); ++at) {
+        if (at < marked.text.size() && continues_character(marked.text[at])) continue;
+        auto text = std::string{marked.text};
+        text.insert(at, bad);
+        CAPTURE(text);
+        auto const told = one.read(text);
+        if (!told.refused) continue; // the byte is in what it need not read, and told as such
+        ++by_this;
+        auto const place = place_in(text, at);
+        REQUIRE(told.size() == 1);
+        CHECK(told[0].problem == Problem::not_utf8);
+        CHECK(told[0].line == place.line);
+        CHECK(told[0].column == place.column);
+      }
+    CHECK((by_this > 0 || std::string_view{one.reader} == "read_date")); // whose years stay readable
+    refused += by_this;
+  }
+  CHECK(refused > 1000);
+  Limits few; // a limit is told first: what is too long is not looked through
+  few.text_bytes = 3;
+  CHECK(read_formula("8°: A8 \xFF", {}, few).error().problem == Problem::text_too_long);
+  CHECK(read_formula("8°: A\xFF⁸ B⁸").error().column == 6);
+  CHECK(read_date("&nosuch; \xFF").error().problem == Problem::not_utf8);
 }
 
 TEST_CASE("what a reader says is one line of UTF-8, whatever bytes the text has") {

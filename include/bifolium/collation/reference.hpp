@@ -8,6 +8,7 @@
 
 #include <bifolium/collation/detail/reference_reader.hpp>
 #include <bifolium/core/raised.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/imposition/imposition.hpp>
 #include <bifolium/leaf/roman.hpp>
 
@@ -21,8 +22,8 @@ inline namespace v0 {
 /// after the end of the book.
 [[nodiscard]] inline Expected<Reference> read_reference(IdealCopy const& book, std::string_view text) {
   auto const found = detail::find_reference(book, text);
-  if (found && !book.leaf_number(found->leaf))
-    return error_at(Problem::reference_not_in_book, 1, 1, text.data(), text.size());
+  if (!found) return error_of_text(text, found.error());
+  if (!book.leaf_number(found->leaf)) return error_at(Problem::reference_not_in_book, 1, 1, text.data(), text.size());
   return found;
 }
 

@@ -8,6 +8,7 @@
 
 #include <bifolium/copy/leaf_span.hpp>
 #include <bifolium/core/limits.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_cursor.hpp>
 
 namespace bifolium {
@@ -183,7 +184,7 @@ public:
 /// the limits of core/limits.hpp.
 [[nodiscard]] inline Expected<std::vector<JointSeen>> read_joints(IdealCopy const& book, std::string_view text,
                                                                   Limits const& limits = {}) {
-  return detail::JointsReader{book, text, limits}.read();
+  return read_utf8(text, [&](std::string_view given) { return detail::JointsReader{book, given, limits}.read(); });
 }
 
 } // namespace v0

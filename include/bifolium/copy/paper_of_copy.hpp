@@ -11,6 +11,7 @@
 #include <bifolium/copy/joints.hpp>
 #include <bifolium/core/limits.hpp>
 #include <bifolium/core/merge_sort.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/fold/read_seen_leaves.hpp>
 
@@ -178,7 +179,7 @@ inline std::string other_paper_words(IdealCopy const& book, std::string_view gat
 /// sheet; the limits of core/limits.hpp, where a run is a gathering.
 [[nodiscard]] inline Expected<std::vector<PaperSeen>> read_paper_seen(IdealCopy const& book, std::string_view text,
                                                                       Limits const& limits = {}) {
-  return detail::PaperSeenReader{book, text, limits}.read();
+  return read_utf8(text, [&](std::string_view given) { return detail::PaperSeenReader{book, given, limits}.read(); });
 }
 
 /// Compares the paper of one gathering with the formula. `format` is the format of the formula, if it states one. The

@@ -8,6 +8,7 @@
 
 #include <bifolium/core/detail/character_names.hpp>
 #include <bifolium/core/partition_point.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_place.hpp>
 
 #include <optional>
@@ -198,12 +199,12 @@ public:
 template <class Read, class Move>
 [[nodiscard]] constexpr auto read_characters(std::string_view text, Read read, Move move,
                                              TextOfCharacters::Escapes escapes) -> decltype(read(text)) {
-  if (text.find('&') == text.npos) return read(text);
+  if (text.find('&') == text.npos) return read_utf8(text, read);
   TextOfCharacters const characters{text, escapes};
   bool const malformed = characters.malformed().has_value();
-  if (malformed && escapes == TextOfCharacters::Escapes::read) return characters.error();
+  if (malformed && escapes == TextOfCharacters::Escapes::read) return error_of_text(text, characters.error());
   auto result = read(characters.text());
-  if (!result) return malformed ? characters.error() : characters.original(result.error());
+  if (!result) return error_of_text(text, malformed ? characters.error() : characters.original(result.error()));
   move(*result, characters);
   return result;
 }

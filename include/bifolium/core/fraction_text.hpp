@@ -5,6 +5,7 @@
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_cursor.hpp>
 
 #include <optional>
@@ -117,7 +118,7 @@ public:
 /// number_too_large, not_positive (the denominator is zero), trailing_text.
 /// Example: `read_fraction("10 3/4") == Fraction{43, 4}`.
 [[nodiscard]] constexpr Expected<Fraction> read_fraction(std::string_view text) {
-  return detail::FractionReader{text}.read();
+  return read_utf8(text, [](std::string_view given) { return detail::FractionReader{given}.read(); });
 }
 
 /// Writes a fraction with a number of decimals, rounded to nearest, and a half away from zero: `16/5` with two decimals

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/evidence/words.hpp>
 
@@ -17,9 +18,8 @@ struct GatheringSizes {
   friend constexpr bool operator==(GatheringSizes const&, GatheringSizes const&) = default;
 };
 
-/// Reads sizes as records write them: `8`, `8s`, `in 8s`, or two that alternate: `8;4`, `8/4`, `8.4`, `8,4`. A repeated
-/// size adds nothing: `8.4.8.4` is 8 and 4 alternating. Error, with the column: not_a_gathering_size.
-constexpr Expected<GatheringSizes> read_gathering_sizes(std::string_view text) {
+namespace detail {
+constexpr Expected<GatheringSizes> gathering_sizes_of_text(std::string_view text) {
   TextCursor cursor{text};
   GatheringSizes sizes;
   cursor.take_blanks();
@@ -44,11 +44,7 @@ constexpr Expected<GatheringSizes> read_gathering_sizes(std::string_view text) {
       return cursor.error_here(Problem::not_a_gathering_size);
   }
 }
-
-/// Reads leaves of a gathering with their evidence: `1 gutter; 2 absent; 3 absent; 4 gutter`, `7 fore-edge horizontal`.
-/// The words are those for places of the watermark and for chain lines. Errors, with the column: not_leaves_seen,
-/// too_many_leaves_seen.
-constexpr Expected<EvidenceOfLeaves> read_leaves_seen(std::string_view text) {
+constexpr Expected<EvidenceOfLeaves> leaves_seen_of_text(std::string_view text) {
   TextCursor cursor{text};
   EvidenceOfLeaves leaves{};
   for (std::size_t i = 0;; ++i) {
@@ -77,6 +73,20 @@ constexpr Expected<EvidenceOfLeaves> read_leaves_seen(std::string_view text) {
     if (cursor.at_end()) return leaves;
     if (!cursor.take(';') && !cursor.take(',')) return cursor.error_here(Problem::not_leaves_seen);
   }
+}
+} // namespace detail
+
+/// Reads sizes as records write them: `8`, `8s`, `in 8s`, or two that alternate: `8;4`, `8/4`, `8.4`, `8,4`. A repeated
+/// size adds nothing: `8.4.8.4` is 8 and 4 alternating. Error, with the column: not_a_gathering_size.
+constexpr Expected<GatheringSizes> read_gathering_sizes(std::string_view text) {
+  return read_utf8(text, detail::gathering_sizes_of_text);
+}
+
+/// Reads leaves of a gathering with their evidence: `1 gutter; 2 absent; 3 absent; 4 gutter`, `7 fore-edge horizontal`.
+/// The words are those for places of the watermark and for chain lines. Errors, with the column: not_leaves_seen,
+/// too_many_leaves_seen.
+constexpr Expected<EvidenceOfLeaves> read_leaves_seen(std::string_view text) {
+  return read_utf8(text, detail::leaves_seen_of_text);
 }
 
 } // namespace v0

@@ -4,6 +4,7 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_place.hpp>
 #include <bifolium/evidence/detail/evidence_rows.hpp>
 
@@ -74,7 +75,7 @@ template <class T> constexpr auto const& words_of() { return detail::words_for(T
 template <class T> constexpr Expected<T> read_word(std::string_view word) {
   for (auto const& one : detail::words_for(T{}))
     if (equal_in_any_case(word, one.word)) return one.value;
-  return error_in(word, {0, word.size()}, detail::problem_of(T{}));
+  return error_of_text(word, error_in(word, {0, word.size()}, detail::problem_of(T{})));
 }
 /// Returns the word for a value. Reading it gives the same value.
 template <class T>

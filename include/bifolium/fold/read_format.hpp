@@ -5,6 +5,7 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/format.hpp>
 
@@ -169,7 +170,7 @@ constexpr Expected<Format> read_format(std::string_view text) {
   detail::FormatScan scan{text, found ? found->bytes : 0};
   scan.skip_blanks();
   if (found && scan.at_end()) return found->format;
-  return scan.error_here(found ? Problem::trailing_text : Problem::unknown_format);
+  return error_of_text(text, scan.error_here(found ? Problem::trailing_text : Problem::unknown_format));
 }
 
 } // namespace v0

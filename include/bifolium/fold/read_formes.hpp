@@ -14,6 +14,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/scheme.hpp>
 #include <bifolium/fold/seen_forme.hpp>
@@ -136,7 +137,7 @@ public:
 /// and column: not_a_forme, not_a_number, number_too_large, trailing_text, row_of_other_length (`limit` is the length of
 /// the rows above), too_many_sheets, too_many_cells.
 constexpr Expected<std::vector<SeenForme>> read_formes(std::string_view text) {
-  return detail::FormesReader{text}.read();
+  return read_utf8(text, [](std::string_view given) { return detail::FormesReader{given}.read(); });
 }
 
 } // namespace v0

@@ -15,12 +15,16 @@
 /// words, names and cuts. `fold` checks whether creases run inside the paper and whether the leaves form gatherings.
 #pragma once
 
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/fold/detail/scheme_reader.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
 namespace detail {
+constexpr Expected<Scheme> scheme_of_text(std::string_view text) {
+  return read_utf8(text, [](std::string_view given) { return SchemeReader{given}.read(); });
+}
 namespace compiled {
 Expected<Scheme> read_scheme(std::string_view text);
 }
@@ -32,7 +36,7 @@ Expected<Scheme> read_scheme(std::string_view text);
 /// Example: `(*read_scheme(schemes::octavo.text())).format() == Format::of(8)`.
 constexpr Expected<Scheme> read_scheme(std::string_view text) {
   BIFOLIUM_WHEN_RUN(detail::compiled::read_scheme(text));
-  return detail::SchemeReader{text}.read();
+  return detail::scheme_of_text(text);
 }
 
 } // namespace v0

@@ -20,6 +20,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/seen_leaf.hpp>
 #include <bifolium/leaf/counts_in_words.hpp>
@@ -224,7 +225,7 @@ public:
 /// a leaf comes before the first `gathering of` line; leaf_seen_twice if what is said of a leaf contradicts an earlier
 /// line; gathering_without_leaves, leaf_outside_gathering, not_leaves_seen.
 inline Expected<std::vector<SeenGathering>> read_seen_leaves(std::string_view text) {
-  return detail::SeenLeavesReader{text}.read();
+  return read_utf8(text, [](std::string_view given) { return detail::SeenLeavesReader{given}.read(); });
 }
 
 } // namespace v0

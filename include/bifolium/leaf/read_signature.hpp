@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_place.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
 #include <bifolium/leaf/write_signature.hpp>
@@ -19,11 +20,12 @@ constexpr Expected<Signature> read_signature(std::string_view text, Letters adde
   auto const found = c.token.spaced ? FoundSignature{} : SignatureReader{text, added}.take(c);
   std::size_t at = found.end < text.size() ? found.end : text.size();
   if (!found)
-    return error_in(text, {at, text.size()}, found.problem,
-                    found.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple} : 23);
+    return error_of_text(
+        text, error_in(text, {at, text.size()}, found.problem,
+                       found.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple} : 23));
   // a Hebrew number is written with a sign after it that ends its direction
   while (at < text.size() && detail::is_direction_sign(decode(text, at).value)) at += decode(text, at).bytes;
-  if (at != text.size()) return error_in(text, {at, text.size()}, Problem::trailing_text);
+  if (at != text.size()) return error_of_text(text, error_in(text, {at, text.size()}, Problem::trailing_text));
   return signature_of(found.key, text, added);
 }
 

@@ -7,6 +7,7 @@
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction_text.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/paper/length.hpp>
 #include <bifolium/paper/length_words.hpp>
@@ -138,28 +139,21 @@ public:
   }
 };
 
-} // namespace detail
-
-/// Reads a length of more than zero, in millimetres. A number is whole, decimal (with a point or a comma), a fraction,
-/// or a whole number with a fraction, and has at most 12 digits. The unit is mm, cm, in (inch, inches, `"`), pouces or
-/// lignes, abbreviated or in full, in the languages of paper/length_words.hpp. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large,
-/// not_positive, unit_missing, unknown_unit, trailing_text.
-/// Example: `read_length("187 mm") == 187_mm`.
-[[nodiscard]] constexpr Expected<millimetres> read_length(std::string_view text) {
-  detail::LengthReader reader{text};
+constexpr Expected<millimetres> length_of_text(std::string_view text) {
+  LengthReader reader{text};
   auto& cursor = reader.text();
-  detail::Quotient total{0, 1};
+  Quotient total{0, 1};
   bool pouces = false;
   cursor.take_blanks();
   auto const start = cursor.at();
   do {
     auto const here = cursor.at();
-    detail::Quotient number;
-    detail::UnitRead unit{};
+    Quotient number;
+    UnitRead unit{};
     if (pouces && !cursor.at_digit()) return reader.error(Problem::trailing_text, here);
     if (!reader.number(number) || !reader.unit(unit)) return reader.error();
     if (pouces && !unit.lignes) return reader.error(Problem::trailing_text, here);
-    detail::Quotient const length{number.above * unit.num, number.below * unit.den};
+    Quotient const length{number.above * unit.num, number.below * unit.den};
     if (total.below == length.below)
       total.above += length.above;
     else
@@ -170,6 +164,17 @@ public:
   } while (!cursor.at_end());
   if (total.above <= 0) return reader.error(Problem::not_positive, start);
   return millimetres{total.above / total.below};
+}
+
+} // namespace detail
+
+/// Reads a length of more than zero, in millimetres. A number is whole, decimal (with a point or a comma), a fraction,
+/// or a whole number with a fraction, and has at most 12 digits. The unit is mm, cm, in (inch, inches, `"`), pouces or
+/// lignes, abbreviated or in full, in the languages of paper/length_words.hpp. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large,
+/// not_positive, unit_missing, unknown_unit, trailing_text.
+/// Example: `read_length("187 mm") == 187_mm`.
+[[nodiscard]] constexpr Expected<millimetres> read_length(std::string_view text) {
+  return read_utf8(text, detail::length_of_text);
 }
 
 } // namespace v0

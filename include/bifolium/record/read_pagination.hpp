@@ -8,6 +8,7 @@
 #pragma once
 
 #include <bifolium/collation/formula.hpp>
+#include <bifolium/core/read_utf8.hpp>
 #include <bifolium/record/detail/pagination_reader.hpp>
 
 namespace bifolium {
@@ -24,7 +25,7 @@ inline namespace v0 {
   if (!read) return read.error();
   auto& pagination = read->pagination;
   if (pagination.runs.empty() && !pagination.unpaged && !pagination.incomplete)
-    return TextCursor{text}.error_from(0, Problem::not_a_pagination); // there are only plates
+    return error_of_text(text, TextCursor{text}.error_from(0, Problem::not_a_pagination)); // there are only plates
   for (auto const& plates : read->plates) pagination.unread.push_back(plates.at);
   for (auto const span : read->unread) pagination.unread.push_back(span);
   return static_cast<Pagination&&>(pagination);

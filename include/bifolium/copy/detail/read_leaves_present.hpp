@@ -6,6 +6,7 @@
 #include <bifolium/copy/detail/leaves_reader.hpp>
 #include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/partition_point.hpp>
+#include <bifolium/core/read_utf8.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -190,7 +191,7 @@ inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::st
 
 BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                             Limits const& limits) {
-  return detail::leaves_of_passages(book, text, limits);
+  return read_utf8(text, [&](std::string_view given) { return detail::leaves_of_passages(book, given, limits); });
 }
 
 } // namespace v0
