@@ -952,6 +952,7 @@ using bifolium::write_signatures;
 using bifolium::write_signing;
 using bifolium::written;
 using bifolium::xml_escaped;
+using bifolium::years_of_paper;
 }
 
 export namespace bifolium::dialects {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
 #include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/evidence/width.hpp>
@@ -70,6 +71,25 @@ TEST_CASE("what cannot be is an error, what is odd a warning") {
   CHECK(observe({.height = millimetres{std::numeric_limits<double>::infinity()}}).error().problem ==
         Problem::impossible_measure);
   CHECK(observe({.year = YearRange{1500, 1450}}).error().problem == Problem::impossible_years);
+  // 1e30 mm is more than zero and finite, and no measure of a book
+  for (auto const length : {millimetres{1e30}, 1'000'000_mm})
+    CHECK(sentence_of(observe({.height = length}).error()) ==
+          "'height' must be a length of more than zero and less than a kilometre");
+  CHECK(observe({.height = 999'999_mm}));
+  // years of which the model knows nothing
+  for (auto const years :
+       {YearRange{-1725}, YearRange{1200}, YearRange{1449}, YearRange{1851}, YearRange{1900, 1950}}) {
+    auto const far = observe({.year = years});
+    REQUIRE(far);
+    REQUIRE(far->warnings().size() == 1);
+    CHECK(far->warnings()[0].problem == Problem::years_not_known);
+    CHECK(far->warnings()[0].found_text() == "year");
+    CHECK(far->warnings()[0].limit == (years.from < 1450 ? 1450 : 1850));
+  }
+  for (auto const years : {YearRange{1450}, YearRange{1850}, YearRange{1400, 1500}, YearRange{1850, 1950}}) {
+    auto const near = observe({.year = years});
+    CHECK(near->warnings().empty());
+  }
   CHECK(observe({.gathering_leaves = 0}).error().problem == Problem::impossible_gathering);
   auto const by_turns = observe({.gathering_leaves = 8, .alternating_with = 4097});
   REQUIRE_FALSE(by_turns);
@@ -406,7 +426,12 @@ TEST_CASE("heights as catalogues have them") {
   auto const binding = probability(of(seen), Format::of(12));
   seen.height = 174_mm, seen.of = MeasureOf::leaf;
   CHECK(binding == doctest::Approx(probability(of(seen), Format::of(12))).epsilon(1e-12));
-  CHECK(observe({.height = 8_mm, .rounded_up_to = 10_mm}).error().problem == Problem::impossible_measure);
+  for (auto const& wrong : {LeafEvidence{.height = 8_mm, .rounded_up_to = 10_mm},
+                            LeafEvidence{.height = 80_mm, .width = 8_mm, .rounded_up_to = 10_mm},
+                            LeafEvidence{.height = 80_mm, .rounded_up_to = -1_mm}}) {
+    CHECK(observe(wrong).error().problem == Problem::impossible_step);
+    CHECK(observe(wrong).error().found_text() == "rounded_up_to");
+  }
   for (auto const height : {19_mm, 1900_mm}) { // centimetres, or a digit too many
     auto const doubtful = observe({.height = height});
     REQUIRE(doubtful->warnings().size() == 1);

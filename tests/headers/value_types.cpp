@@ -337,7 +337,7 @@ template struct Trivial<PeriodBound, 32, empty>;
 template struct Trivial<PeriodBounds, 520, empty>;
 template struct Trivial<HeightClass, 40, empty>;
 template struct Trivial<HeightClasses, 40, empty>;
-template struct Trivial<Observation, 552, equal>;
+template struct Trivial<Observation, 600, equal>;
 template struct Trivial<GatheringSizes, 12, regular>;
 template struct Trivial<Priors, 328, empty>;
 template struct Trivial<Priors::Share, 16, empty>;

@@ -13,6 +13,7 @@
 #pragma once
 
 #include <bifolium/evidence/inference.hpp>
+#include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>
 
@@ -155,7 +156,7 @@ inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSiz
 /// Returns the named sheet of the years and the place that is most similar to a sheet, or no value if none has both
 /// sides within a tenth. Without years, those of the hand press are used.
 inline std::optional<SheetSize> named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
-  auto const when = years.value_or(YearRange{1450, 1850});
+  auto const when = years.value_or(years_of_paper);
   std::optional<SheetSize> like;
   double least = 0.1;
   for (auto const& size : usable_for({when.from, when.to}, place)) {

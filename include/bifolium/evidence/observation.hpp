@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/paper/measure.hpp>
 
@@ -16,12 +17,12 @@ inline namespace v0 {
 /// A valid observation. `observe` is the only function that makes one.
 class Observation {
   LeafEvidence seen_;
-  std::array<Error, 5> warnings_{};
+  std::array<Error, 6> warnings_{};
   std::uint8_t warning_count_{};
 
   constexpr explicit Observation(LeafEvidence const& seen) : seen_{seen} {}
-  [[gnu::noinline]] constexpr void warn(Problem problem, std::string_view field) {
-    warnings_[warning_count_++] = error_in_field(problem, field);
+  [[gnu::noinline]] constexpr void warn(Problem problem, std::string_view field, std::int64_t limit = 0) {
+    warnings_[warning_count_++] = error_in_field(problem, field, limit);
   }
   friend constexpr Expected<Observation> observe(LeafEvidence const& seen);
 
@@ -54,7 +55,7 @@ constexpr FieldProblem impossible_in(LeafEvidence const& seen) {
   if (!is_measure(seen.width)) return {Problem::impossible_measure, "width"};
   auto const step = seen.rounded_up_to;
   if (!(step >= 0_mm) || (seen.height && *seen.height < step) || (seen.width && *seen.width < step))
-    return {Problem::impossible_measure, "rounded_up_to"};
+    return {Problem::impossible_step, "rounded_up_to"};
   if (!is_measure(seen.type_height)) return {Problem::impossible_measure, "type_height"};
   constexpr int most_year = 9999;
   if (seen.year && (seen.year->from > seen.year->to || seen.year->from < -most_year || seen.year->to > most_year))
@@ -79,8 +80,9 @@ constexpr FieldProblem impossible_in(LeafEvidence const& seen) {
 
 } // namespace detail
 
-/// Checks the evidence. Errors: impossible_measure, impossible_years, impossible_gathering; for single leaves
-/// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
+/// Checks the evidence. Errors: impossible_measure, impossible_step, impossible_years, impossible_gathering; for single
+/// leaves gathering_size_needed, leaf_outside_gathering, leaf_seen_twice. A year outside those of which paper and formats
+/// are known is a warning, years_not_known.
 /// Example: `observe({.height = 201_mm, .year = 1490}).has_value()`.
 constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (auto const wrong = detail::impossible_in(seen); wrong.problem != Problem::none)
@@ -100,6 +102,9 @@ constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (seen.material == Material::wove && chains) observation.warn(Problem::chain_lines_on_wove, "chain_lines");
   if (seen.height && seen.width && seen.height->count() >= 3 * seen.width->count())
     observation.warn(Problem::very_narrow_leaf, "width");
+  if (seen.year && !seen.year->meets(years_of_paper))
+    observation.warn(Problem::years_not_known, "year",
+                     seen.year->to < years_of_paper.from ? years_of_paper.from : years_of_paper.to);
   if (seen.material == Material::vellum && (marks || chains)) observation.warn(Problem::marks_in_vellum, "material");
   return observation;
 }

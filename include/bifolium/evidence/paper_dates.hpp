@@ -3,10 +3,13 @@
 /// lines and marks are), and from the paper to the date. So they cannot disagree.
 #pragma once
 
-#include <bifolium/core/config.hpp>
+#include <bifolium/core/year_range.hpp>
 
 namespace bifolium {
 inline namespace v0 {
+/// The years of which paper and formats are known to the inference. For others it carries on what it knows of the nearest.
+inline constexpr YearRange years_of_paper{1450, 1850};
+
 namespace paper_dates {
 
 /// The first book on wove paper, the Virgil of 1757 (McMullin, Studies in Bibliography 56).

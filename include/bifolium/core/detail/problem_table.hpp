@@ -376,7 +376,7 @@ BIFOLIUM_PROBLEM(327, fictitious_place, "'{found}' is a name that false imprints
 
 // 400-499: observations and inference
 /// A height, width or type height that cannot be a length.
-BIFOLIUM_PROBLEM(400, impossible_measure, "'{found}' must be a length more than zero, and finite")
+BIFOLIUM_PROBLEM(400, impossible_measure, "'{found}' must be a length of more than zero and less than a kilometre")
 /// A range of years that ends before it begins, or a year of more than four digits.
 BIFOLIUM_PROBLEM(401, impossible_years, "a range of years must not end before it begins, and a year has at most four digits")
 /// A number of leaves that a gathering cannot have.
@@ -405,6 +405,10 @@ BIFOLIUM_PROBLEM(412, marks_in_vellum, "vellum has neither chain lines nor water
 BIFOLIUM_PROBLEM(413, unlikely_measure, "'{found}' is hardly a measure of a leaf: check the unit and the digits")
 /// A warning: a type page that is higher than the leaf on which it is printed.
 BIFOLIUM_PROBLEM(414, type_page_above_leaf, "the type page is higher than the leaf: one of the two was measured or written wrongly")
+/// A step to which measures were rounded up that is less than zero, or more than one of them.
+BIFOLIUM_PROBLEM(415, impossible_step, "'{found}' must be zero or more, and at most the height and the width that were rounded up to it")
+/// A warning: years of which the model of paper knows nothing.
+BIFOLIUM_PROBLEM(416, years_not_known, "'{found}' is outside the years of which paper and formats are known: what is known of {limit} was carried on")
 /// The tallest volume of a set is lower than the lowest.
 BIFOLIUM_PROBLEM(420, tallest_below_lowest, "the tallest volume must not be lower than the lowest")
 /// A year in a watermark before the first watermarks.

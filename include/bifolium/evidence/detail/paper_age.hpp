@@ -4,6 +4,7 @@
 
 #include <bifolium/core/real.hpp>
 #include <bifolium/evidence/detail/paper_model.hpp>
+#include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/evidence/parameters.hpp>
 
 namespace bifolium {
@@ -62,8 +63,7 @@ inline PaperAge mean_age(YearsAsked const& years, Region place) {
 }
 inline std::array<PaperAge, region_count> undated_ages() {
   std::array<PaperAge, region_count> ages;
-  for (std::size_t r = 0; r < ages.size(); ++r)
-    ages[r] = mean_age(YearsAsked{YearRange{1450, 1850}}, static_cast<Region>(r));
+  for (std::size_t r = 0; r < ages.size(); ++r) ages[r] = mean_age(YearsAsked{years_of_paper}, static_cast<Region>(r));
   return ages;
 }
 } // namespace detail

@@ -7,6 +7,7 @@
 #include <bifolium/evidence/detail/paper_counts.hpp>
 #include <bifolium/evidence/detail/share_years.hpp>
 #include <bifolium/evidence/detail/size_density.hpp>
+#include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/evidence/paper_model.hpp>
 
 namespace bifolium {
@@ -212,7 +213,7 @@ inline JointShares PaperModel::joint(Region region, std::optional<YearRange> yea
   if (!years && own == nullptr) return undated_[static_cast<std::size_t>(region)];
   if (years && own == nullptr && years->to <= 1510 && years->size() > 40)
     return undated_incunables_[static_cast<std::size_t>(region)];
-  detail::YearsAsked const asked{years.value_or(YearRange{1450, 1850})};
+  detail::YearsAsked const asked{years.value_or(years_of_paper)};
   JointShares joint{};
   double all = 0;
   for (int i = 0; i < asked.size(); ++i) {
