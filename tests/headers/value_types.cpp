@@ -326,7 +326,7 @@ template struct Trivial<LossOfState, 16, empty>;
 template struct Trivial<ChanceOfEvidence, 72, empty>;
 template struct Trivial<EvidenceParameters, 344, empty>;
 template struct Trivial<PaperAge, 32, empty>;
-template struct Allocating<LeafShape, empty>;
+template struct Trivial<LeafShape, 880, empty>;
 template struct Trivial<EvidenceOfLeaf, 8, regular>;
 template struct Trivial<LeafEvidence, 304, regular>;
 template struct Trivial<Measured, 112, regular>;

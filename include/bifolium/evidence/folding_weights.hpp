@@ -22,7 +22,8 @@ inline std::vector<int> schemes_gathering(LeafShape const& shape, LeafEvidence c
     if (!facts.gathers(*seen.gathering_leaves)) continue;
     if (!seen.alternating_with || facts.gathers(*seen.alternating_with)) gathering.push_back(number);
   }
-  return gathering.empty() ? shape.schemes : gathering;
+  if (gathering.empty()) gathering.assign(shape.schemes.begin(), shape.schemes.end());
+  return gathering;
 }
 
 } // namespace detail

@@ -9,21 +9,22 @@
 #include <bifolium/evidence/scheme_facts.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 
-#include <vector>
+#include <span>
 
 namespace bifolium {
 inline namespace v0 {
 
 /// One kind of leaf.
 struct LeafShape {
-  Format format{};            ///< fraction of the sheet of paper, with the shape that the scheme states
-  int leaves{};               ///< leaves to the sheet, 1 to 128
-  SheetLine lay{};            ///< how the sheet is divided, and the direction of its long side
-  ChainLines chain_lines{};   ///< direction of the chain lines on paper from an ordinary hand mould
-  std::vector<int> schemes{}; ///< the schemes that make it, as indices of `scheme_facts()`
+  Format format{};          ///< fraction of the sheet of paper, with the shape that the scheme states
+  int leaves{};             ///< leaves to the sheet, 1 to 128
+  SheetLine lay{};          ///< how the sheet is divided, and the direction of its long side
+  ChainLines chain_lines{}; ///< direction of the chain lines on paper from an ordinary hand mould
+  /// the schemes that make it, as indices of `scheme_facts()`; valid as long as the program
+  std::span<int const> schemes{};
   std::uint32_t gatherings{}; ///< bit k: some scheme has gatherings of k leaves (k up to 31)
-  /// index of the first scheme with gatherings of k leaves, if there is one
-  std::array<std::optional<std::uint8_t>, 32> first_gathering{};
+  /// index of the first scheme with gatherings of k leaves, or of the first of all if none has them
+  std::array<std::uint8_t, 32> first_gathering{};
   std::size_t group{};         ///< group of its format, see `format_group`
   std::size_t ranked{};        ///< index of its number of leaves in `ranked_leaves`
   std::size_t ranked_half{};   ///< index of half its number of leaves; `ranked` if that is not ranked
@@ -51,31 +52,33 @@ struct LeafShape {
   /// Returns the index in `scheme_facts()` of the first scheme with gatherings of so many leaves, or of the first
   /// scheme if none has them.
   [[nodiscard]] std::size_t gathering_in(int number) const {
-    auto const first = number > 0 && number < 32 ? first_gathering[static_cast<std::size_t>(number)] : std::nullopt;
-    return first ? std::size_t{*first} : static_cast<std::size_t>(schemes[0]);
+    return first_gathering[number > 0 && number < 32 ? static_cast<std::size_t>(number) : 0];
   }
 };
 
 namespace detail {
 
-[[gnu::cold]] inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
-  double cases = 0;
-  std::array<std::array<double, 8>, 8> found{};
-  std::array<double, 8> central{};
+/// Adds the `number`th scheme, from 1.
+[[gnu::cold]] inline void add_marks(LeafShape& shape, SchemeFacts const& facts, int number) {
+  double cases = 0, found[8][8]{}, central[8]{};
   for (auto const& leaf : facts.leaves)
     for (std::size_t lie = 0; lie < 2; ++lie, cases += 1)
       found[static_cast<std::size_t>(leaf.watermark[lie])][static_cast<std::size_t>(leaf.countermark[lie])] += 1;
   for (auto const& leaf : facts.leaves) central[static_cast<std::size_t>(leaf.central)] += 2;
-  auto const n = static_cast<double>(shape.schemes.size());
+  double const n = number;
   for (std::size_t a = 0; a < 8; ++a) shape.central[a] += (central[a] / cases - shape.central[a]) / n;
   for (std::size_t a = 0; a < 8; ++a)
     for (std::size_t b = 0; b < 8; ++b) shape.marks[a][b] += (found[a][b] / cases - shape.marks[a][b]) / n;
-  for (auto const leaves : facts.gathered)
-    if (leaves > 0 && leaves < 32) {
-      shape.gatherings |= std::uint32_t{1} << leaves;
-      auto& first = shape.first_gathering[leaves];
-      if (!first) first = static_cast<std::uint8_t>(shape.schemes.back());
-    }
+}
+/// Adds the gatherings of the scheme with this index.
+[[gnu::cold]] inline void add_gatherings(LeafShape& shape, int scheme) {
+  auto const& facts = scheme_facts()[static_cast<std::size_t>(scheme)];
+  for (int g = 0; g < facts.gatherings; ++g) {
+    auto const leaves = facts.gathered[static_cast<std::size_t>(g)];
+    auto const bit = leaves < 32 ? std::uint32_t{1} << leaves : 0;
+    if ((shape.gatherings & bit) == 0 && bit != 0) shape.first_gathering[leaves] = static_cast<std::uint8_t>(scheme);
+    shape.gatherings |= bit;
+  }
 }
 
 /// Room for the kinds of leaf, and so for their formats.
@@ -83,8 +86,9 @@ inline constexpr std::size_t most_leaf_shapes = 24;
 
 /// All kinds of leaf.
 class AllLeafShapes {
-  std::array<LeafShape, most_leaf_shapes> shapes_{};
+  LeafShape shapes_[most_leaf_shapes]{};
   std::size_t count_{};
+  int schemes_[Attested::count]; // of one kind after the other
 
   /// Returns the kind of the leaves of a scheme, which may be a new one.
   [[gnu::cold]] LeafShape& kind_of(SchemeFacts const& facts) {
@@ -102,7 +106,7 @@ class AllLeafShapes {
           other.chain_lines == chains)
         return other;
     }
-    if (count_ == shapes_.size()) broken("there is no room for so many kinds of leaf");
+    if (count_ == most_leaf_shapes) broken("there is no room for so many kinds of leaf");
     auto& shape = shapes_[count_++];
     shape.format = facts.format, shape.lay = facts.lay, shape.chain_lines = chains;
     shape.leaves = facts.format.leaves_to_sheet().value_or(0);
@@ -124,27 +128,40 @@ class AllLeafShapes {
         for (auto const one : shape.marks[a]) shape.one_mark[a] += one;
         shape.two_marks[a] = a == absent ? shape.marks[a][a] : shape.one_mark[a] + shape.marks[absent][a];
       }
-      for (auto const& other : all())
-        if (other.leaves == shape.leaves) shape.sharers[static_cast<std::size_t>(other.format.shape())] += other.share;
+      for (std::size_t k = 0; k < count_; ++k)
+        if (auto const& other = shapes_[k]; other.leaves == shape.leaves)
+          shape.sharers[static_cast<std::size_t>(other.format.shape())] += other.share;
     }
   }
 
 public:
   [[gnu::cold]] AllLeafShapes() {
-    for (std::size_t i = 0; i < scheme_facts().size(); ++i) {
-      auto& shape = kind_of(scheme_facts()[i]);
-      shape.schemes.push_back(static_cast<int>(i));
-      add_marks(shape, scheme_facts()[i]);
+    LeafShape const* kinds[Attested::count]; // of the schemes
+    for (std::size_t i = 0; i < Attested::count; ++i) kinds[i] = &kind_of(scheme_facts()[i]);
+    auto* schemes = schemes_;
+    for (std::size_t k = 0; k < count_; ++k) {
+      auto& shape = shapes_[k];
+      auto* const first = schemes;
+      for (std::size_t i = 0; i < Attested::count; ++i) {
+        if (kinds[i] != &shape) continue;
+        *schemes++ = static_cast<int>(i);
+        add_marks(shape, scheme_facts()[i], static_cast<int>(schemes - first));
+      }
+      shape.schemes = {first, schemes};
+      shape.first_gathering.fill(static_cast<std::uint8_t>(*first));
+      for (auto const* scheme = first; scheme != schemes; ++scheme) add_gatherings(shape, *scheme);
     }
     sum_up();
   }
-  [[nodiscard]] std::span<LeafShape const> all() const BIFOLIUM_LIFETIMEBOUND { return {shapes_.data(), count_}; }
+  AllLeafShapes(AllLeafShapes const&) = delete; // the kinds look at its schemes
+  AllLeafShapes& operator=(AllLeafShapes const&) = delete;
+  [[nodiscard]] std::span<LeafShape const> all() const BIFOLIUM_LIFETIMEBOUND { return {shapes_, count_}; }
 };
 
 } // namespace detail
 
 /// Returns all kinds of leaf, in the order of the schemes. They are computed once in a program, at the first use.
-inline std::span<LeafShape const> leaf_shapes() {
+[[gnu::noinline]] inline std::span<LeafShape const> leaf_shapes() {
   static detail::AllLeafShapes const shapes;
   return shapes.all();
 }

@@ -44,23 +44,31 @@ struct PaperOfYear {
 
 /// The shares computed from the counts. The value takes about 250 kB; make it once.
 class PaperModel {
-  template <class T> using ByYear = std::array<T, count_years.size()>;
-  using Populations = std::array<double, population_count>;
-  using ByGroup = std::array<Populations, format_groups>;
-  template <class T> using ByRegion = std::array<T, region_count>;
+  /// Books, or shares of them, by year, group of formats and population.
+  struct Years {
+    double of[count_years.size()][format_groups][population_count];
+  };
+  /// The same by region. Plain arrays: each type of array of the library costs a unit that uses it some milliseconds.
+  struct Regions {
+    Years of[region_count];
+  };
+  /// Logarithms of the shares of formats, by year.
+  struct LogShares {
+    double of[count_years.size()][ranked_leaves.size()];
+  };
 
   std::array<SheetPopulation, population_count> populations_;
   std::array<Sheet<millimetres>, population_count> sheets_;
   std::array<detail::SheetDensity, population_count> densities_;
   double tail_;
-  ByYear<double> books_{};                       // frequency of a year, for ranges
-  ByRegion<ByYear<ByGroup>> counts_{}, roots_{}; // of a region, including everything in it
-  ByRegion<ByYear<FormatShares>> log_shares_{};
-  ByRegion<JointShares> undated_{}, undated_incunables_{};
-  ByRegion<std::array<PaperOfYear, 6>> sampled_{}; // evenly over all years
+  double books_[count_years.size()]{}; // frequency of a year, for ranges
+  Regions counts_{}, roots_{};         // of a region, including everything in it
+  LogShares log_shares_[region_count]{};
+  JointShares undated_[region_count]{}, undated_incunables_[region_count]{};
+  std::array<PaperOfYear, 6> sampled_[region_count]{}; // evenly over all years
   int own_books_{};
 
-  [[nodiscard]] ByYear<ByGroup> expected_papers() const;
+  void expect_papers(Years& expected) const;
   void weigh();
   void sum_undated(PaperCounts const& counts);
 

@@ -88,7 +88,7 @@ inline double chains_likelihood(ChainLines own, ChainLines seen, bool twofold, d
   return ((own == seen) != twofold) ? 1 - slip : slip;
 }
 
-inline double marks_likelihood(Case const& one, MarkPlace mark, MarkPlace countermark) {
+[[gnu::noinline]] inline double marks_likelihood(Case const& one, MarkPlace mark, MarkPlace countermark) {
   auto const& c = one.counted;
   return marks_likelihood(one.shape, one.twofold, mark, countermark, c.trust, c.parameters.paper_is_marked);
 }
@@ -163,9 +163,7 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      }},
     {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, true, nullptr,
      [](Counted const& c) { return c.of_several_leaves(); },
-     [](Case const& one) {
-       return one.counted.leaves.of(static_cast<std::size_t>(&one.scheme - scheme_facts().data()));
-     },
+     [](Case const& one) { return one.counted.leaves.of(static_cast<std::size_t>(one.scheme.scheme.row())); },
      [](Counted const& c) { return c.leaves.by_chance(); }, 6, nullptr, 0, nullptr},
     {EvidenceKind::year, "year", "year of printing", false, false, nullptr,
      [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, certain_by_chance, 2, always,

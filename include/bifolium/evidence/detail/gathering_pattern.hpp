@@ -78,7 +78,7 @@ public:
   [[nodiscard]] std::uint8_t const* of_gatherings() const BIFOLIUM_LIFETIMEBOUND { return of_gatherings_; }
 };
 /// Returns all patterns. They are found once in a program, at the first use.
-inline GatheringPatterns const& gathering_patterns() {
+[[gnu::noinline]] inline GatheringPatterns const& gathering_patterns() {
   static GatheringPatterns const patterns;
   return patterns;
 }

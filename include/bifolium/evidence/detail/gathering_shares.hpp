@@ -42,14 +42,15 @@ struct GatheringShares {
     if (!known_early[f]) shares.early[f] = shares.late[f];
   return shares;
 }
-/// Of gatherings of 1 to 32 leaves.
-using AllGatheringShares = std::array<GatheringShares, 32>;
+/// Of gatherings of 1 leaf up to so many.
+inline constexpr int most_gathered = 32;
+using AllGatheringShares = std::array<GatheringShares, most_gathered>;
 [[gnu::cold]] inline AllGatheringShares find_all_gathering_shares() {
   AllGatheringShares all;
   for (std::size_t i = 0; i < all.size(); ++i) all[i] = find_gathering_shares(static_cast<int>(i + 1), 0);
   return all;
 }
-inline AllGatheringShares const& all_gathering_shares() {
+[[gnu::noinline]] inline AllGatheringShares const& all_gathering_shares() {
   static auto const all = find_all_gathering_shares();
   return all;
 }
@@ -69,7 +70,7 @@ public:
   GatheringLikelihood(int leaves, int other, PaperAge const& age, EvidenceParameters const& p)
       : cut_halves_{p.cut_halves} {
     auto const& of_one_size = all_gathering_shares();
-    if (leaves == other && leaves <= static_cast<int>(of_one_size.size()))
+    if (leaves == other && leaves <= most_gathered)
       ask(of_one_size[static_cast<std::size_t>(leaves - 1)], age, p);
     else if (leaves == other)
       ask(find_gathering_shares(leaves, 0), age, p);

@@ -11,7 +11,7 @@ inline namespace v0 {
 namespace detail {
 
 /// Stops at assumptions with which the results would not be probabilities.
-inline void must_be_sound(Assumptions const& assumed) {
+[[gnu::cold, gnu::noinline]] inline void must_be_sound(Assumptions const& assumed) {
   if (assumed.parameters == nullptr)
     broken("an inference needs parameters: leave them out, and the usual ones are taken");
   auto const is_share = [](double share) { return share >= 0 && share <= 1e300; }; // false for NaN

@@ -13,7 +13,7 @@ namespace detail {
 /// The shares, in the order of `leaf_shapes()`.
 using KindShares = std::array<double, most_leaf_shapes>;
 
-inline KindShares kind_shares(Priors const& priors) {
+[[gnu::cold, gnu::noinline]] inline KindShares kind_shares(Priors const& priors) {
   KindShares shares{};
   std::size_t i = 0;
   for (auto const& kind : leaf_shapes()) {
@@ -25,7 +25,7 @@ inline KindShares kind_shares(Priors const& priors) {
   }
   return shares;
 }
-inline KindShares const& usual_kind_shares() {
+[[gnu::noinline]] inline KindShares const& usual_kind_shares() {
   static auto const shares = kind_shares(usual_priors);
   return shares;
 }

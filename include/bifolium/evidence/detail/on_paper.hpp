@@ -121,7 +121,8 @@ class OnPaper {
       if (both > sums_.best[i]) sums_.best[i] = both, sums_.paper[i] = number;
     }
   }
-  void add(std::size_t number, SheetDensity const& paper, NearSheets const& near, Common const& common) {
+  [[gnu::noinline]] void add(std::size_t number, SheetDensity const& paper, NearSheets const& near,
+                             Common const& common) {
     if (measures_.has_type())
       add_with_type(number, paper, near, common);
     else

@@ -12,63 +12,70 @@
 
 namespace bifolium {
 inline namespace v0 {
-/// Returns the shares of the populations that are expected before the books are counted: those of the year times those
+namespace detail {
+/// Makes numbers shares of their sum.
+template <std::size_t count> void divide(double (&numbers)[count]) {
+  double sum = 0;
+  for (auto const one : numbers) sum += one;
+  auto const part = 1 / sum;
+  for (auto& one : numbers) one *= part;
+}
+} // namespace detail
+
+/// Computes the shares of the populations that are expected before the books are counted: those of the year times those
 /// of the group of formats, unless the books of both together show otherwise.
-[[gnu::cold]] inline PaperModel::ByYear<PaperModel::ByGroup> PaperModel::expected_papers() const {
-  using namespace detail;
+[[gnu::cold]] inline void PaperModel::expect_papers(Years& expected) const {
   constexpr double of_all = 5, of_year = 20, of_group = 10;
-  auto const& everywhere = counts_[0];
-  Populations all{};
-  ByGroup by_group{};
-  for (auto const& year : everywhere)
+  auto const& everywhere = counts_.of[0].of;
+  constexpr auto years = count_years.size();
+  double all[population_count]{}, by_year[years][population_count]{}, by_group[format_groups][population_count]{};
+  for (std::size_t y = 0; y < years; ++y)
     for (std::size_t g = 0; g < format_groups; ++g)
-      for (std::size_t k = 0; k < population_count; ++k) by_group[g][k] += year[g][k], all[k] += year[g][k];
+      for (std::size_t k = 0; k < population_count; ++k) {
+        auto const books = everywhere[y][g][k];
+        by_year[y][k] += books, by_group[g][k] += books, all[k] += books;
+      }
   for (auto& one : all) one += of_all;
-  divide(all, sum_of(all));
+  detail::divide(all);
   for (auto& group : by_group) {
-    auto const books = sum_of(group);
+    double books = 0;
+    for (auto const one : group) books += one;
     for (std::size_t k = 0; k < population_count; ++k) group[k] = (group[k] + of_group * all[k]) / (books + of_group);
   }
-  ByYear<ByGroup> expected{};
-  for (std::size_t y = 0; y < count_years.size(); ++y) {
-    Populations year{};
+  for (std::size_t y = 0; y < years; ++y) {
+    double year[population_count], books = 0;
     for (std::size_t k = 0; k < population_count; ++k)
-      year[k] = with_neighbours(everywhere, y, count_years.size(), [&](ByGroup const& groups) {
-        double books = 0;
-        for (auto const& group : groups) books += group[k];
-        return books;
-      });
-    auto const books = sum_of(year);
+      books += year[k] = detail::with_neighbours(by_year, y, years, [k](auto const& one) { return one[k]; });
     for (std::size_t k = 0; k < population_count; ++k) { // after 1500 less is known about what was common
       auto const usual = count_years[y] > last_incunable_year ? 0.75 * all[k] + 0.25 / population_count : all[k];
       year[k] = (year[k] + of_year * usual) / (books + of_year);
     }
     for (std::size_t g = 0; g < format_groups; ++g) {
-      for (std::size_t k = 0; k < population_count; ++k) expected[y][g][k] = by_group[g][k] * year[k] / all[k];
-      divide(expected[y][g], sum_of(expected[y][g]));
+      for (std::size_t k = 0; k < population_count; ++k) expected.of[y][g][k] = by_group[g][k] * year[k] / all[k];
+      detail::divide(expected.of[y][g]);
     }
   }
-  return expected;
 }
 /// Computes the shares of the populations by region, year and group of formats.
 [[gnu::cold]] inline void PaperModel::weigh() {
-  using namespace detail;
   constexpr double of_both = 20, of_region = 8;
-  ByRegion<ByYear<ByGroup>> weights;
-  weights[0] = expected_papers();
+  constexpr auto years = count_years.size();
+  Regions weights;
+  expect_papers(weights.of[0]);
   for (std::size_t r = 0; r < region_count; ++r) {
     auto const strength = r == 0 ? of_both : of_region;
-    auto const& whole = weights[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))];
-    for (std::size_t y = 0; y < count_years.size(); ++y)
+    auto const& whole = weights.of[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))].of;
+    auto& here = weights.of[r].of;
+    for (std::size_t y = 0; y < years; ++y)
       for (std::size_t g = 0; g < format_groups; ++g) {
-        Populations here{};
+        double counted[population_count], books = 0;
         for (std::size_t k = 0; k < population_count; ++k)
-          here[k] = with_neighbours(counts_[r], y, count_years.size(), [&](ByGroup const& year) { return year[g][k]; });
-        auto const books = sum_of(here);
-        for (std::size_t k = 0; k < population_count; ++k)
-          here[k] = (here[k] + strength * whole[y][g][k]) / (books + strength);
-        weights[r][y][g] = here;
-        for (std::size_t k = 0; k < population_count; ++k) roots_[r][y][g][k] = real::sqrt(here[k]);
+          books += counted[k] =
+              detail::with_neighbours(counts_.of[r].of, y, years, [g, k](auto const& one) { return one[g][k]; });
+        for (std::size_t k = 0; k < population_count; ++k) {
+          here[y][g][k] = (counted[k] + strength * whole[y][g][k]) / (books + strength);
+          roots_.of[r].of[y][g][k] = real::sqrt(here[y][g][k]);
+        }
       }
   }
 }
@@ -91,17 +98,17 @@ mean_sheets(std::array<SheetPopulation, population_count> const& all) {
   }
   for (auto const& one : counts.sheets)
     for (auto region = one.region;; region = leans_on(region)) {
-      counts_[static_cast<std::size_t>(region)][one.year_number][one.group][one.population] +=
+      counts_.of[static_cast<std::size_t>(region)].of[one.year_number][one.group][one.population] +=
           static_cast<double>(one.books);
       if (region == Region::anywhere) break;
     }
   for (std::size_t y = 0; y < count_years.size(); ++y) books_[y] = static_cast<double>(counts.books[y]);
-  ByRegion<bool> known{};
+  bool known[region_count]{};
   for (auto const& one : counts.formats) {
     auto const r = static_cast<std::size_t>(one.region);
     known[r] = true;
     for (std::size_t f = 0; f < ranked_leaves.size() && one.year_number < count_years.size(); ++f)
-      log_shares_[r][one.year_number][f] = real::log(static_cast<double>(one.share[f]));
+      log_shares_[r].of[one.year_number][f] = real::log(static_cast<double>(one.share[f]));
   }
   for (std::size_t r = 0; r < region_count; ++r) // a region without data has those of the region on which it relies
     if (!known[r]) log_shares_[r] = log_shares_[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))];
@@ -139,7 +146,7 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
     if (!(all > 0)) continue; // a leaf of no known sheet
     auto const at = detail::counted_between(book.year);
     for (auto region = book.region;; region = leans_on(region)) {
-      auto& years = added[static_cast<std::size_t>(region)];
+      auto& years = added.of[static_cast<std::size_t>(region)].of;
       for (std::size_t k = 0; k < population_count; ++k) {
         years[at.before][group][k] += (1 - at.after) * held[k] / all;
         years[at.before + 1][group][k] += at.after * held[k] / all;
@@ -157,25 +164,27 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
 }
 [[gnu::noinline]] inline FormatShares PaperModel::shares(Region region, int year) const {
   auto const at = detail::share_change_at(year);
-  auto const& years = log_shares_[static_cast<std::size_t>(region)];
+  auto const& years = log_shares_[static_cast<std::size_t>(region)].of;
   FormatShares shares;
+  double sum = 0;
   for (std::size_t f = 0; f < shares.size(); ++f)
-    shares[f] = real::quick_exp(years[at.from][f] + at.part * (years[at.to][f] - years[at.from][f]));
-  detail::divide(shares, detail::sum_of(shares));
+    sum += shares[f] = real::quick_exp(years[at.from][f] + at.part * (years[at.to][f] - years[at.from][f]));
+  detail::divide(shares, sum);
   return shares;
 }
 [[gnu::noinline]] inline std::array<std::array<double, population_count>, format_groups>
 PaperModel::papers(Region region, int year) const {
   auto const at = detail::share_change_at(year);
-  auto const& years = roots_[static_cast<std::size_t>(region)];
+  auto const& years = roots_.of[static_cast<std::size_t>(region)].of;
   auto const &from = years[at.from], &to = years[at.to];
-  ByGroup papers;
+  std::array<std::array<double, population_count>, format_groups> papers;
   for (std::size_t g = 0; g < format_groups; ++g) {
+    double sum = 0;
     for (std::size_t k = 0; k < population_count; ++k) {
       auto const root = from[g][k] + at.part * (to[g][k] - from[g][k]);
-      papers[g][k] = root * root;
+      sum += papers[g][k] = root * root;
     }
-    detail::divide(papers[g], detail::sum_of(papers[g]));
+    detail::divide(papers[g], sum);
   }
   return papers;
 }
@@ -257,7 +266,7 @@ inline JointShares PaperModel::joint(Region region, std::optional<YearRange> yea
     undated_incunables_[r] = joint(region, YearRange{1450, last_incunable_year}, &incunables);
   }
 }
-inline PaperModel const& fitted_paper_model() {
+[[gnu::noinline]] inline PaperModel const& fitted_paper_model() {
   static PaperModel const model{detail::paper_counts};
   return model;
 }

@@ -50,7 +50,7 @@ class Ranking {
   /// How likely it was printed by half-sheets: where the gathering was seen it tells, and otherwise how books are made
   /// up.
   [[nodiscard]] double half_sheets(LeafShape const& kind, double cut) const {
-    if (kind.leaves < 4 || kind.leaves > 2 * static_cast<int>(all_gathering_shares().size())) return 0;
+    if (kind.leaves < 4 || kind.leaves > 2 * most_gathered) return 0;
     auto const& seen = counted_.seen;
     if (seen.gathering_leaves) return 2 * *seen.gathering_leaves == kind.leaves && !seen.alternating_with ? 1 - cut : 0;
     auto const& half = all_gathering_shares()[static_cast<std::size_t>(kind.leaves / 2 - 1)];
@@ -68,8 +68,8 @@ class Ranking {
   }
   /// Returns the sheet that the leaf tells for a kind, if its long side lies as the kind has it; else that of the
   /// population.
-  [[nodiscard, gnu::cold]] Sheet<millimetres> sheet_of_leaf(LeafShape const& kind,
-                                                            Sheet<millimetres> const& usual) const {
+  [[nodiscard, gnu::cold, gnu::noinline]] Sheet<millimetres> sheet_of_leaf(LeafShape const& kind,
+                                                                           Sheet<millimetres> const& usual) const {
     auto const& seen = counted_.seen;
     auto const implied = sheet_implied(kind.lay, LeafSize<millimetres>{*seen.height, *seen.width});
     if (!implied.lies_as_laid) return usual;
@@ -84,7 +84,7 @@ public:
           std::size_t reading)
       : tallies_{tallies}, counted_{counted}, assumed_{assumed}, model_{model}, reading_{reading},
         leaf_tells_sheet_{leaf_tells_sheet(counted)}, all_{tallies.all(reading)} {
-    ByFormat priors{}, rest;
+    ByFormat priors{}, rest, sorted;
     double prior = 0;
     for (std::size_t i = 0; i < tallies.count; ++i) {
       auto const& tally = tallies.of_format[i];
@@ -92,8 +92,9 @@ public:
       if (!(tally.prior > 0)) continue;
       // in the order of probability; of equal ones the earlier scheme first
       auto at = candidates_++;
-      for (; at > 0 && order_[at - 1]->together[reading] < tally.together[reading]; --at) order_[at] = order_[at - 1];
-      order_[at] = &tally;
+      auto const here = tally.together[reading];
+      for (; at > 0 && sorted[at - 1] < here; --at) sorted[at] = sorted[at - 1], order_[at] = order_[at - 1];
+      sorted[at] = here, order_[at] = &tally;
     }
     for (std::size_t i = 0; i < most_leaf_shapes; ++i) rest[i] = prior - priors[i];
     for (std::size_t k = 0; k < evidence_kinds; ++k) reasons_[k].kind = static_cast<EvidenceKind>(k);
@@ -103,13 +104,14 @@ public:
     }
   }
 
+  /// Fills a candidate that has its kinds of reasons.
   void fill(FormatCandidate& candidate, Tally const& tally) const {
     bool const own = tally.paper >= population_count;
     auto const* const stock = own ? &assumed_.stocks[tally.paper - population_count] : nullptr;
     auto const here = tally.together[reading_];
     candidate.format = tally.kind->format;
     candidate.probability = here / all_;
-    candidate.scheme = scheme_facts()[tally.scheme].scheme;
+    candidate.scheme = Attested{static_cast<SchemeRow>(tally.scheme)};
     candidate.sheet = own ? stock->sheet : model_.sheets()[tally.paper];
     if (own)
       candidate.stock = stock->name;
@@ -120,20 +122,21 @@ public:
     candidate.twofold = here > 0 ? tally.twofold / here : 0;
     candidate.cut_half = cut_half(tally);
     candidate.half_sheets = half_sheets(*tally.kind, candidate.cut_half);
-    candidate.reasons = reasons_;
     auto const number = static_cast<std::size_t>(&tally - tallies_.of_format);
     for (std::size_t k = 0; k < tallies_.seen_count; ++k)
       candidate.reasons[tallies_.seen[k]].weight = weights_[k][number];
   }
   [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
     FormatCandidate candidate;
+    candidate.reasons = reasons_;
     fill(candidate, tally);
     return candidate;
   }
   /// Returns the whole answer except a mixture. The function allocates memory for the candidates.
   [[nodiscard]] Inference inference() const {
-    Inference inference;
-    inference.candidates = std::vector<FormatCandidate>(candidates_);
+    FormatCandidate pattern; // all have the same kinds of reasons
+    pattern.reasons = reasons_;
+    Inference inference{.candidates = std::vector<FormatCandidate>(candidates_, pattern)};
     for (std::size_t i = 0; i < candidates_; ++i) fill(inference.candidates[i], *order_[i]);
     inference.none_of_these = tallies_.none[reading_] / all_;
     inference.own_priors = assumed_.priors.has_value();

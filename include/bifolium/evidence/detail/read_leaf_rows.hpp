@@ -109,7 +109,7 @@ public:
   /// Returns for each number of edges a look that has it.
   [[nodiscard]] std::span<EdgeLook const* const> looks() const { return {numbered_, numbers_}; }
 };
-inline AllSchemeFacts const& all_scheme_facts() {
+[[gnu::noinline]] inline AllSchemeFacts const& all_scheme_facts() {
   static AllSchemeFacts const facts;
   return facts;
 }

@@ -45,7 +45,7 @@ public:
     return cubic.constant + x * (cubic.linear + x * (cubic.square + x * cubic.cube));
   }
 };
-inline NormalTail const& normal_tail() {
+[[gnu::noinline]] inline NormalTail const& normal_tail() {
   static NormalTail const table;
   return table;
 }
@@ -119,17 +119,18 @@ private:
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
   [[nodiscard]] double up_to(double z, double bell, double of_bell) const {
     constexpr double all_but_1e_9 = 6;
-    if (z < 0) return of_bell * (*beyond_)(-z);
-    auto const all = exp(bell + 0.5 * z * z);
-    return z > all_but_1e_9 ? all : all - of_bell * (*beyond_)(z);
+    auto const beyond = of_bell > 0 && z <= all_but_1e_9 ? of_bell * (*beyond_)(real::abs(z)) : 0;
+    return z < 0 ? beyond : exp(bell + 0.5 * z * z) - beyond;
   }
+  /// By a call: of one side alone it is asked less often, and then its code counts.
+  [[nodiscard, gnu::noinline]] double side_up_to(double z, double bell) const { return up_to(z, bell, exp(bell)); }
   /// How likely a side is shorter than `x` from its mean. `of_tail`: what the tail alone gives there.
   [[nodiscard, gnu::noinline]] double up_to_end(double x, double bend, Side const& of, double of_tail) const {
     auto const u = x * of.per_spread, bell = -0.5 * u * u;
     auto const here = bell < hardly_ever ? 0 : exp_for_side(bell);
     auto const z = u - bend * of.per_spread; // the tail's own measure, less than 0 below the bend
-    auto const all_of_tail = z > 0 ? here * (*beyond_)(z) : of_tail - here * (*beyond_)(-z);
-    return (u > 0 ? 1 - here * (*beyond_)(u) : here * (*beyond_)(-u)) + all_of_tail;
+    auto const of_u = here * (*beyond_)(real::abs(u)), of_z = here * (*beyond_)(real::abs(z));
+    return (u > 0 ? 1 - of_u : of_u) + (z > 0 ? of_z : of_tail - of_z);
   }
   static Side side_of(double variance) {
     auto const spread = real::sqrt(variance);
@@ -199,7 +200,7 @@ public:
       auto const& of = side_[sheets.side[i]];
       auto const x = (sheets.length[i] - mean_[sheets.side[i]]) * of.per_spread, bell = -0.5 * x * x;
       if (x > all_but_1e_12) continue;
-      near.add(i, loss.tail * up_to(-x - loss.tail * of.spread, bell, exp(bell)));
+      near.add(i, loss.tail * side_up_to(-x - loss.tail * of.spread, bell));
     }
   }
   /// The same for two bounds of the side.

@@ -43,123 +43,136 @@ struct Tallies {
   }
 };
 
-/// Weighs all kinds of leaf.
+/// Weighs all kinds of leaf: first each piece of evidence for all of them, then all evidence for each.
 class Weigher {
+  /// A value for each kind of leaf.
+  using ByKind = double[most_leaf_shapes];
+
   Counted const& counted_;
   EvidenceParameters const& p_;
   Priors const& priors_;
   bool own_priors_;
   Tallies& tallies_;
+  std::span<LeafShape const> kinds_{leaf_shapes()};
+  SchemeFacts const* schemes_{scheme_facts().data()};
   OnPaper paper_;
   /// What was seen, but for size, type page and chain lines; that in which schemes differ last.
   struct Seen {
     EvidenceRow const* row;
-    bool by_mould; // it tells single from double paper
+    ByFormat* alone; // its tallies
+    bool by_mould;   // it tells single from double paper
   };
   Seen seen_[evidence_kinds];
   std::size_t seen_count_{}, seen_of_kinds_{};
-  bool by_mould_{}, schemes_by_mould_{};
+  bool by_mould_{}, schemes_by_mould_{}, both_ways_;
 
-  /// The other evidence for a kind on one of the two papers, without the chain lines of the one leaf.
+  /// The other evidence on one of the two papers, without the chain lines of the one leaf.
   struct Other {
-    std::size_t scheme;
-    double of_kind, of_schemes;
-    double alone[evidence_kinds]; // of the rows seen
-    [[nodiscard]] double together() const { return of_kind * of_schemes; }
+    ByKind together;
+    ByKind alone[evidence_kinds];         // of the rows seen
+    std::size_t scheme[most_leaf_shapes]; // that fits best
   };
-  /// Asks the evidence in which the schemes of one kind agree.
-  void ask_kind(Other& other, LeafShape const& shape, bool twofold) const {
-    Case const one{counted_, shape, scheme_facts()[other.scheme], twofold};
-    other.of_kind = 1;
-    for (std::size_t i = 0; i < seen_of_kinds_; ++i) {
-      if (!twofold || seen_[i].by_mould) other.alone[i] = seen_[i].row->likelihood(one);
-      other.of_kind *= other.alone[i];
-    }
+  Other single_, on_double_;
+  ByKind of_schemes_; // the part of `together` in which schemes of a kind differ
+
+  /// Asks one piece of evidence in which the schemes of each kind agree.
+  void ask_kinds(EvidenceRow const& row, bool twofold, ByKind& likelihoods) const {
+    for (std::size_t i = 0; i < kinds_.size(); ++i)
+      likelihoods[i] = row.likelihood({counted_, kinds_[i], schemes_[0], twofold});
   }
-  /// Asks the evidence in which they differ, and finds the one that fits best.
-  void ask_schemes(Other& other, LeafShape const& shape, bool twofold) const {
+  /// Asks the evidence in which the schemes of one kind differ, and finds the one that fits best.
+  void ask_schemes(Other& other, std::size_t kind, bool twofold) {
+    auto const& shape = kinds_[kind];
     auto const& gathered = counted_.seen.gathering_leaves;
-    double best = -1;
+    double best = -1, of_schemes = 0;
     auto const part = 1 / static_cast<double>(shape.schemes.size());
-    other.of_schemes = 0;
-    for (auto i = seen_of_kinds_; i < seen_count_; ++i) other.alone[i] = 0;
+    for (auto i = seen_of_kinds_; i < seen_count_; ++i) other.alone[i][kind] = 0;
     for (auto const number : shape.schemes) {
-      auto const& scheme = scheme_facts()[static_cast<std::size_t>(number)];
+      auto const& scheme = schemes_[number];
       Case const one{counted_, shape, scheme, twofold};
       double fit = 1;
       for (auto i = seen_of_kinds_; i < seen_count_; ++i) {
         auto const here = seen_[i].row->likelihood(one);
-        fit *= here, other.alone[i] += part * here;
+        fit *= here, other.alone[i][kind] += part * here;
       }
-      other.of_schemes += part * fit;
+      of_schemes += part * fit;
       // of schemes that fit equally, one with gatherings of the given size is named first: a small factor that only
       // separates equal ones
       constexpr double first = 1.001;
       auto const least = best * (1 + 1e-9);
       if (gathered && fit * first > least && scheme.gathers(*gathered)) fit *= first;
-      if (fit > least) best = fit, other.scheme = static_cast<std::size_t>(number);
+      if (fit > least) best = fit, other.scheme[kind] = static_cast<std::size_t>(number);
     }
+    of_schemes_[kind] = of_schemes;
   }
-  /// Asks all of it, on single paper and, if what was seen tells it, on double paper. Returns what holds for double paper.
-  Other const& ask(LeafShape const& shape, Other& single, Other& on_double) const {
-    auto const& gathered = counted_.seen.gathering_leaves;
-    single.scheme = gathered ? shape.gathering_in(*gathered) : static_cast<std::size_t>(shape.schemes[0]);
-    single.of_schemes = 1;
-    ask_kind(single, shape, false);
-    bool const of_schemes = seen_count_ > seen_of_kinds_;
-    if (of_schemes) ask_schemes(single, shape, false);
-    if (!by_mould_) return single;
-    on_double = single;
-    ask_kind(on_double, shape, true);
-    if (of_schemes && schemes_by_mould_) ask_schemes(on_double, shape, true);
-    return on_double;
+  /// Asks all of it on one of the two papers; of double paper only what tells it, after single paper was asked.
+  [[gnu::noinline]] void ask(Other& other, bool twofold) {
+    for (auto& one : other.together) one = 1;
+    for (std::size_t r = 0; r < seen_of_kinds_; ++r) {
+      if (!twofold || seen_[r].by_mould) ask_kinds(*seen_[r].row, twofold, other.alone[r]);
+      for (std::size_t i = 0; i < most_leaf_shapes; ++i) other.together[i] *= other.alone[r][i];
+    }
+    if (seen_count_ > seen_of_kinds_ && (!twofold || schemes_by_mould_))
+      for (std::size_t i = 0; i < kinds_.size(); ++i) ask_schemes(other, i, twofold);
+    for (std::size_t i = 0; i < most_leaf_shapes; ++i) other.together[i] *= of_schemes_[i];
+  }
+  /// Asks it on both papers. Returns what was found on double paper.
+  Other const& ask() {
+    auto const gathered = counted_.seen.gathering_leaves.value_or(0);
+    for (std::size_t i = 0; i < kinds_.size(); ++i) single_.scheme[i] = kinds_[i].gathering_in(gathered);
+    for (auto& one : of_schemes_) one = 1;
+    ask(single_, false);
+    if (!by_mould_) return single_;
+    on_double_ = single_;
+    ask(on_double_, true);
+    return on_double_;
+  }
+  /// Returns how likely the chain lines are read so in a leaf of the kind.
+  [[nodiscard]] double read(LeafShape const& kind, std::size_t reading, bool turned) const {
+    if (reading == 0) return 1;
+    return chains_likelihood(kind.chain_lines, static_cast<ChainLines>(reading), turned, p_.chain_slip);
   }
   /// Adds one kind; `share`: of it among those with as many leaves.
-  void add(LeafShape const& shape, std::size_t number, double share, std::size_t reading) {
-    Other single, on_double;
-    auto const& twofold = ask(shape, single, on_double);
+  void add(std::size_t i, double share, Other const& twofold, std::size_t reading) {
+    auto const& kind = kinds_[i];
     auto const& sums = paper_.sums();
-    auto const among = share * (1 - priors_.none_of_these) * paper_.unit(shape);
-    auto const prior = among * sums.prior[number], size_and_type = among * sums.both[number];
-    auto const part = counted_.age.twofold;
-    auto const format = shape.format_number;
+    auto const among = share * paper_.unit(kind), prior = among * sums.prior[i];
+    auto const double_part = counted_.age.twofold, single_part = 1 - double_part;
+    auto const format = kind.format_number;
     auto& tally = tallies_.of_format[format];
     if (format >= tallies_.count) tallies_.count = format + 1;
     tally.prior += prior;
-    auto const alone = [&](EvidenceKind kind) -> double& {
-      return tallies_.alone[static_cast<std::size_t>(kind)][format];
-    };
-    alone(EvidenceKind::size) += among * sums.size[number];
-    alone(EvidenceKind::type_page) += among * sums.type[number];
-    for (std::size_t i = 0; i < seen_count_; ++i)
-      alone(seen_[i].row->kind) += prior * ((1 - part) * single.alone[i] + part * twofold.alone[i]);
-    auto const on_single = size_and_type * (1 - part) * single.together(),
-               on_twofold = size_and_type * part * twofold.together();
-    auto const read = [&](std::size_t r, bool turned) {
-      return r == 0 ? 1 : chains_likelihood(shape.chain_lines, static_cast<ChainLines>(r), turned, p_.chain_slip);
-    };
-    auto const here = on_single * read(reading, false), here_twofold = on_twofold * read(reading, true);
+    auto const alone = [&](EvidenceKind of) -> double& { return tallies_.alone[static_cast<std::size_t>(of)][format]; };
+    alone(EvidenceKind::size) += among * sums.size[i];
+    alone(EvidenceKind::type_page) += among * sums.type[i];
+    for (std::size_t r = 0; r < seen_count_; ++r)
+      (*seen_[r].alone)[format] += prior * (single_part * single_.alone[r][i] + double_part * twofold.alone[r][i]);
+    auto const on_single = among * sums.both[i] * single_part * single_.together[i];
+    auto const on_double = among * sums.both[i] * double_part * twofold.together[i];
+    auto const straight = read(kind, reading, false), turned = read(kind, reading, true);
     if (reading > 0) // if they run both ways, no format alone makes that likelier
-      alone(EvidenceKind::chain_lines) += prior * ((1 - part) * read(reading, false) + part * read(reading, true));
+      alone(EvidenceKind::chain_lines) += prior * (single_part * straight + double_part * turned);
+    auto const here = on_single * straight, here_twofold = on_double * turned;
     tally.twofold += here_twofold;
     tally.together[reading] += here + here_twofold;
-    if (counted_.chains() == ChainLines::both)
+    if (both_ways_)
       for (std::size_t r = 1; r < chain_readings; ++r)
-        tally.together[r] += on_single * read(r, false) + on_twofold * read(r, true);
+        tally.together[r] += on_single * read(kind, r, false) + on_double * read(kind, r, true);
     if (tally.kind != nullptr && here + here_twofold <= tally.best) return;
-    tally.kind = &shape, tally.best = here + here_twofold, tally.paper = sums.paper[number];
-    tally.scheme = here_twofold > here ? twofold.scheme : single.scheme;
+    tally.kind = &kind, tally.best = here + here_twofold, tally.paper = sums.paper[i];
+    tally.scheme = here_twofold > here ? twofold.scheme[i] : single_.scheme[i];
   }
 
 public:
   Weigher(Counted const& counted, Assumptions const& assumed, PaperModel const& model, Tallies& tallies)
       : counted_{counted}, p_{counted.parameters}, priors_{assumed.priors ? *assumed.priors : usual_priors},
-        own_priors_{assumed.priors.has_value()}, tallies_{tallies}, paper_{counted, assumed, model} {
+        own_priors_{assumed.priors.has_value()}, tallies_{tallies}, paper_{counted, assumed, model},
+        both_ways_{counted.chains() == ChainLines::both} {
     for (bool const by_scheme : {false, true}) {
       for (auto const& row : evidence_rows) {
         if (row.likelihood == nullptr || row.by_scheme != by_scheme || !row.seen(counted)) continue;
         bool const by_mould = row.by_mould != nullptr && row.by_mould(counted);
-        seen_[seen_count_++] = {&row, by_mould};
+        seen_[seen_count_++] = {&row, &tallies.alone[static_cast<std::size_t>(row.kind)], by_mould};
         if (by_mould) by_mould_ = true, schemes_by_mould_ = by_scheme;
       }
       if (!by_scheme) seen_of_kinds_ = seen_count_;
@@ -179,11 +192,9 @@ public:
     KindShares own_shares;
     if (own_priors_) own_shares = kind_shares(priors_);
     auto const& shares = own_priors_ ? own_shares : usual_kind_shares();
-    std::size_t number = 0;
-    for (auto const& shape : leaf_shapes()) {
-      add(shape, number, shares[number], reading);
-      ++number;
-    }
+    auto const& twofold = ask();
+    auto const some = 1 - priors_.none_of_these;
+    for (std::size_t i = 0; i < kinds_.size(); ++i) add(i, some * shares[i], twofold, reading);
   }
 };
 
