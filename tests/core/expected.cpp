@@ -193,6 +193,14 @@ TEST_CASE("a message names the place in the text, or the field where there is no
         "overs must be from 0 to 100 per cent");
 }
 
+TEST_CASE("an error is compared with a problem, wherever its place") {
+  STATIC_CHECK(error_at(Problem::not_utf8, 2, 14) == Problem::not_utf8);
+  STATIC_CHECK(Problem::not_utf8 == error_in_field(Problem::not_utf8, "year"));
+  STATIC_CHECK(error_at(Problem::not_utf8, 1, 1) != Problem::unknown_word);
+  Expected<int> const failed = error_at(Problem::unknown_word, 1, 1);
+  CHECK((failed.error() == Problem::unknown_word));
+}
+
 TEST_CASE("every problem has an identifier and a sentence that fits") {
   int problems = 0;
   for (int number = 0; number < 65536; ++number) {

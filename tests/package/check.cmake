@@ -9,6 +9,7 @@
 #   old_cmake   the package read as CMake 3.16 would, which knows no file sets (simulated)
 #   absolute    installs headers into a directory given as a whole path
 #   missing     says what to install where a library of the tests or the benchmarks is not there
+#   left_out    says of programs, tests and benchmarks that they are left out, and how they are built
 #   fetch       the opt-in fallback for libraries of the tests
 #   pkg_config  compiles with the flags pkg-config gives
 #   single      the library written as one file used in place of all headers, in two units
@@ -143,6 +144,23 @@ elseif(CASE STREQUAL "missing")
   if(failed OR NOT out MATCHES "libbenchmark-dev\\) is not installed: no benchmarks are built")
     message(FATAL_ERROR "without Google Benchmark the build should go on and say so, and says:\n${out}")
   endif()
+elseif(CASE STREQUAL "left_out")
+  # BUILD_TESTING=OFF leaves all three out, and says of each what builds it; what is built is not said to be left out.
+  foreach(options IN ITEMS "" "-DBIFOLIUM_BUILD_EXAMPLES=ON")
+    execute_process(COMMAND ${CMAKE_COMMAND} -S "${SOURCE}" -B "${WORK}/left_out${options}" "-DCMAKE_CXX_COMPILER=${CXX}"
+                            -DBUILD_TESTING=OFF ${options} RESULT_VARIABLE failed OUTPUT_VARIABLE out ERROR_VARIABLE out)
+    foreach(option IN ITEMS EXAMPLES TESTS BENCH)
+      string(FIND "${out}" "are left out; -DBIFOLIUM_BUILD_${option}=ON builds them" said)
+      if(options MATCHES "${option}")
+        set(expected FALSE)
+      else()
+        set(expected TRUE)
+      endif()
+      if(failed OR (expected AND said EQUAL -1) OR (NOT expected AND NOT said EQUAL -1))
+        message(FATAL_ERROR "with BUILD_TESTING=OFF ${options} the build should say what is left out, and says:\n${out}")
+      endif()
+    endforeach()
+  endforeach()
 elseif(CASE STREQUAL "fetch")
   # Unconnected, the fallback says what could not be had. Given a tree of doctest, it builds with that.
   set(options "-DCMAKE_CXX_COMPILER=${CXX}" -DCMAKE_DISABLE_FIND_PACKAGE_doctest=ON -DBIFOLIUM_BUILD_EXAMPLES=OFF

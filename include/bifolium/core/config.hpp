@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The requirements on the compiler. Every header includes this one before anything else, so a compiler set to an older
-/// standard reports one line and not hundreds.
+/// The requirements on the compiler, and what lets it say a mistake in a sentence. Every header includes this one before
+/// anything else, so a compiler set to an older standard reports one line and not hundreds.
 #pragma once
 
 #if (defined(_MSVC_LANG) ? _MSVC_LANG : __cplusplus) < 202002L
@@ -33,3 +33,22 @@
 #define BIFOLIUM_WHEN_RUN(call)                                                                                        \
   if (!std::is_constant_evaluated()) return call
 #endif
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A text of any type - a literal, a std::string, a std::string_view - where a number, a length or a scheme belongs. Of
+/// `observe({.height = "22 cm"})` compilers say only that the list in braces cannot be converted. So the types of such
+/// fields take a text, to refuse it with a sentence: a deleted constructor would make clang reject the list without it.
+template <class Given>
+concept TextGiven = requires(Given const& given) {
+  {given.substr(0)};
+}
+|| requires(Given const& given, void (*take)(char const*)) { take(given); };
+/// Makes a static_assert depend on a template argument.
+template <class> inline constexpr bool never = false;
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -19,7 +19,8 @@ namespace bifolium {
 inline namespace v0 {
 
 /// A problem and its place. Lines and columns count from 1, and a column counts characters (code points). Line 0 means
-/// that there is no text. `message(error)` and `<<` give the sentence of the problem with the place before it.
+/// that there is no text. `message(error)` and `<<` give the sentence of the problem with the place before it. An error is
+/// compared with a problem: `result.error() == Problem::not_utf8`.
 struct Error {
   Problem problem{};                ///< the problem
   std::uint32_t line{1}, column{1}; ///< line and column in the text, each from 1; both 0 if there is no text
@@ -39,6 +40,8 @@ struct Error {
   }
 
   friend constexpr bool operator==(Error const&, Error const&) = default;
+  /// Returns true if the error is of this problem, wherever its place.
+  friend constexpr bool operator==(Error const& error, Problem asked) noexcept { return error.problem == asked; }
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Error const& error) {
     detail::ErrorWords words;

@@ -55,6 +55,12 @@ public:
   template <class A, class B> requires(std::is_floating_point_v<A> || std::is_floating_point_v<B>)
   Fraction(A, B) = delete; // both must be whole numbers: Fraction{16, 5}
   // clang-format on
+  /// Refuses a text with a sentence.
+  template <detail::TextGiven Text> constexpr Fraction(Text const&) {
+    static_assert(
+        detail::never<Text>,
+        "a text is not a fraction: write Fraction{16, 5} or 3.2_percent, or read it with read_fraction(text)");
+  }
 
   /// Returns the numerator in lowest terms. It has the sign of the fraction.
   [[nodiscard]] constexpr std::int64_t numerator() const noexcept { return numerator_; }

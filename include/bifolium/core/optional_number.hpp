@@ -33,6 +33,10 @@ public:
     static_assert(sizeof(Number) == 0,
                   "a whole number is wanted, as a fraction would be lost: round it, or take a smaller unit");
   }
+  /// Refuses a text with a sentence.
+  template <detail::TextGiven Text> constexpr OptionalNumber(Text const&) {
+    static_assert(detail::never<Text>, "a text is not a number: write 8, or read it with whole_number(text)");
+  }
 
   /// Returns true if the number is known.
   [[nodiscard]] constexpr bool has_value() const noexcept { return number_.has_value(); }

@@ -39,6 +39,11 @@ struct YearRange {
   constexpr YearRange(Number) {
     static_assert(sizeof(Number) == 0, "a year is a whole number: write 1725, or YearRange{1720, 1729}");
   }
+  /// Refuses a text with a sentence.
+  template <detail::TextGiven Text> constexpr YearRange(Text const&) {
+    static_assert(detail::never<Text>,
+                  "a text is not a year: write 1725 or YearRange{1720, 1729}, or read it with read_date(text)");
+  }
   /// Makes a range from the first year to the last, including both.
   constexpr YearRange(int first, int last) : from{first}, to{last} {}
 

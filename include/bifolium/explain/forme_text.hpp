@@ -5,8 +5,10 @@
 #pragma once
 
 #include <bifolium/core/utf8.hpp>
+#include <bifolium/fold/attested.hpp>
 #include <bifolium/imposition/imposition.hpp>
 
+#include <concepts>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -76,6 +78,8 @@ inline std::string forme_text(Imposition<> const& formes) {
   }
   return text;
 }
+/// Writes the formes of an attested scheme, in the same way.
+inline std::string forme_text(Attested scheme) { return forme_text(impose(fold(scheme.scheme()).value())); }
 
 /// Writes the compositor's view beside the binder's: each forme as the type lies on the stone and, to the right of it,
 /// the paper printed from it, which is its mirror. Page numbers are never mirrored. In half-sheet work the first
@@ -94,6 +98,15 @@ inline std::string both_views_text(Imposition<> const& formes) {
   }
   return text;
 }
+/// Writes both views of an attested scheme, in the same way.
+inline std::string both_views_text(Attested scheme) { return both_views_text(impose(fold(scheme.scheme()).value())); }
+
+// clang-format off
+/// Does not compile, because a scheme of your own may not fold.
+template <std::same_as<Scheme> Own> std::string forme_text(Own const&) = delete; // it may not fold: look at fold(scheme) first, then write forme_text(impose(*folded))
+/// Does not compile, because a scheme of your own may not fold.
+template <std::same_as<Scheme> Own> std::string both_views_text(Own const&) = delete; // it may not fold: look at fold(scheme) first, then write both_views_text(impose(*folded))
+// clang-format on
 
 } // namespace v0
 } // namespace bifolium

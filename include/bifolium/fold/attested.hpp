@@ -83,6 +83,9 @@ public:
                               read.error().problem);
     return *read;
   }
+  /// Returns the scheme, read from its text, so that a function of a `Scheme` takes a row of the table:
+  /// `explain_page(schemes::octavo, 3)`.
+  constexpr operator Scheme() const { return scheme(); }
 
   friend constexpr auto operator<=>(Attested, Attested) = default;
   template <class Traits>

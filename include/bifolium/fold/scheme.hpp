@@ -121,6 +121,12 @@ public:
   /// Marks a type whose members return references into it: `->` of a temporary `Expected` of it does not compile.
   using gives_views = void;
 
+  /// Refuses a text with a sentence.
+  template <detail::TextGiven Text> constexpr Scheme(Text const&) {
+    static_assert(detail::never<Text>,
+                  "a text is not a scheme: write schemes::octavo, *find_scheme(name) or *read_scheme(text)");
+  }
+
   /// Returns the id: the name after the word `scheme`.
   [[nodiscard]] constexpr std::string_view id() const noexcept BIFOLIUM_LIFETIMEBOUND { return id_.view(); }
   /// Returns the format in the scheme's first line. `format_of` computes it from the sheets.

@@ -111,6 +111,10 @@ public:
   /// Copies another imposition into one with room for any number of leaves.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Imposition(Imposition<M> const& other);
+  // Compilers show the line of a deleted function, so the sentence is on it.
+  // clang-format off
+  operator Scheme() const = delete; // an imposition does not keep its scheme: pass the scheme itself, as in forme_svg(schemes::octavo)
+  // clang-format on
 
   /// Returns the number of different pages in the formes. A page that is in both formes counts once.
   [[nodiscard]] constexpr int pages() const noexcept { return page_count_; }

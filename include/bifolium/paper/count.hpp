@@ -43,6 +43,10 @@ struct ReamCount {
                   "a ream has no fixed number of sheets: write reams::of_500, or ReamCount{500, 25} for a ream of 500 "
                   "sheets in quires of 25");
   }
+  /// Refuses a text with a sentence.
+  template <detail::TextGiven Text> constexpr ReamCount(Text const&) {
+    static_assert(detail::never<Text>, "a text is not a count of the ream: write reams::of_500, or ReamCount{500, 25}");
+  }
 
   friend constexpr bool operator==(ReamCount const& a, ReamCount const& b) noexcept {
     return a.ream == b.ream && a.quire == b.quire && a.good == b.good;

@@ -71,9 +71,6 @@ concept CountFor = std::convertible_to<Number, Rep> &&
     (!std::integral<Rep> || keeps_number<Rep, Number> || (std::integral<Number> && !std::is_same_v<Number, bool>));
 template <class Number, class Rep>
 concept BareNumber = Factor<Number> && CountFor<Number, Rep>;
-/// Makes a static_assert depend on a template argument.
-template <class> inline constexpr bool never = false;
-
 } // namespace detail
 
 /// A length of `count()` times `Unit`. `Rep` is double in the named types below. With a whole number, or an exact
@@ -107,6 +104,11 @@ public:
   template <class Number> requires detail::BareNumber<Number, Rep>
   constexpr Length(Number const&) = delete; // a bare number is not a length: write 190_mm, 19_cm or millimetres{190}
   // clang-format on
+  /// Refuses a text with a sentence.
+  template <detail::TextGiven Text> constexpr Length(Text const&) {
+    static_assert(detail::never<Text>,
+                  "a text is not a length: write 22_cm or 220_mm, or read it with read_length(text)");
+  }
   /// Converts a length in another unit, if no part of it is lost. Precondition: the number of units fits in `Rep`.
   template <class Rep2, class Unit2>
   requires(std::convertible_to<Rep2, Rep> &&

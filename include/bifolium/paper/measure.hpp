@@ -32,6 +32,11 @@ public:
   template <class Rep, class Unit>
   requires std::convertible_to<Length<Rep, Unit>, millimetres>
   constexpr OptionalLength(Length<Rep, Unit> length) : length_{length} {}
+  /// Refuses a text with a sentence.
+  template <detail::TextGiven Text> constexpr OptionalLength(Text const&) {
+    static_assert(detail::never<Text>,
+                  "a text is not a length: write 22_cm or 220_mm, or read it with read_length(text)");
+  }
   /// Refuses a bare number. It is not deleted, since clang would then reject `observe({.height = 190})` without this
   /// sentence.
   template <class Number>

@@ -450,7 +450,7 @@ BIFOLIUM_PROBLEM(508, range_goes_backwards, "'{found}' must not be less than {li
 /// A ream with more good sheets than it has sheets.
 BIFOLIUM_PROBLEM(509, too_many_good_sheets, "a '{found}' of {limit} {sheet|sheets} cannot have more good sheets than that")
 /// A quire with more sheets than the ream.
-BIFOLIUM_PROBLEM(511, quire_above_ream, "a '{found}' of {limit} {sheet|sheets} cannot have quires of more: write the sheets of the ream first, as in ReamCount{500, 25}")
+BIFOLIUM_PROBLEM(511, quire_above_ream, "a '{found}' of {limit} {sheet|sheets} cannot have quires of more: write the sheets of the ream first, then those of the quire")
 /// More leaves to be printed anew than the book has.
 BIFOLIUM_PROBLEM(512, too_many_cancels, "'{found}' must be at most {limit}, the leaves of the book: a cancel takes the place of a leaf")
 /// Options of printing a text, to be compared by cost, that do not name the same prices.
