@@ -87,7 +87,7 @@ struct RaisedDigit {
 };
 /// Returns the raised digit that begins at byte `at`. Half the bytes of a formula are raised digits, so that they are
 /// not decoded as other characters are: their bytes are C2 and one more, or E2 81 and one more.
-constexpr RaisedDigit raised_digit_at(std::string_view text, std::size_t at) noexcept {
+[[gnu::always_inline]] constexpr RaisedDigit raised_digit_at(std::string_view text, std::size_t at) noexcept {
   auto const byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
   auto const lead = byte(at);
   if (lead != 0xC2 && lead != 0xE2) return {};

@@ -93,6 +93,7 @@ class FormulaReader {
     keep_each_once(blanks);
   }
   template <class One> void keep(One const& one, FoundChange const& found) {
+    if (formula_->changes_.empty()) formula_->changes_.reserve(2), formula_->forms_.reserve(2); // many come in pairs
     formula_->changes_.push_back(Change{one, {found.from, found.to}, found.doubtful});
     formula_->forms_.push_back(found.form);
   }
