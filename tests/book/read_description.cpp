@@ -617,3 +617,82 @@ TEST_CASE("words of a formula that are not read are kept whole, however long, an
   REQUIRE(prose.unread.size() == 1);
   CHECK(prose.unread[0].text == "Some words about the paper that nobody reads");
 }
+
+TEST_CASE("a number that is not exact contradicts nothing, and no repair comes of it") { // constructed
+  // 8°: A-M8 has 96 leaves
+  for (auto const& texts :
+       {FieldTexts{.pagination = "ca. 200 p."}, FieldTexts{.pagination = "about 200 p."},
+        FieldTexts{.pagination = "circa 200 p."}, FieldTexts{.pagination = "etwa 200 S."},
+        FieldTexts{.pagination = "env. 200 p."}, FieldTexts{.pagination = "approximately 200 pages"},
+        FieldTexts{.pagination = "±200 p."}, FieldTexts{.pagination = "c200 p."}, FieldTexts{.pagination = "200 p.?"},
+        FieldTexts{.pagination = "200 p. (approx.)"}, FieldTexts{.pagination = "pp. ca. 200"},
+        FieldTexts{.pagination = "[8], ca. 200 p."}, FieldTexts{.pagination = "about 100 leaves"},
+        FieldTexts{.leaves = "ca. 100"}, FieldTexts{.leaves = "about 100 leaves"},
+        FieldTexts{.leaves = "100 leaves approx."}, FieldTexts{.leaves = "±100 ff."}, FieldTexts{.leaves = "100?"},
+        FieldTexts{.leaves = "[ca. 100] leaves"}}) {
+    auto given = texts;
+    given.formula = "8°: A-M8";
+    INFO(std::string{texts.pagination} << std::string{texts.leaves});
+    auto const book = described(given);
+    CHECK(!book.leaves);
+    REQUIRE(book.doubts.size() == 1);
+    CHECK(book.doubts[0].doubt.problem == Problem::pages_approximate);
+    auto const audit = examine(book);
+    CHECK(audit.agrees());
+    CHECK(audit.repairs.empty());
+    CHECK(audit.leaves == 96);
+    CHECK(has(audit, FindingId::read_with_doubt));
+    given.formula = "8°: A-M8; 96 leaves, 192 pages";
+    CHECK(!has(examine(described(given)), FindingId::stated_twice));
+  }
+  CHECK(has(examine(described({.formula = "8°: A-M8", .pagination = "200 p."})), FindingId::pages_contradict));
+  CHECK(has(examine(described({.formula = "8°: A-M8", .leaves = "100"})), FindingId::leaves_contradict));
+  CHECK(has(examine(described({.formula = "8°: A-M8", .leaves = "100 c."})), FindingId::leaves_contradict));
+  for (auto const* text : {"about 4", "approximately 4 leaves of plates", "ca. 4 plates"})
+    CHECK_MESSAGE(!described({.plates = text}).plates, text);
+  // words before the number are told
+  auto const before = described({.leaves = "counting blanks 100"});
+  REQUIRE(before.unread.size() == 1);
+  CHECK(before.unread[0].text == "counting blanks");
+}
+
+TEST_CASE("no word of a format is dropped: several formats, denials and doubts") { // constructed
+  for (auto const& texts :
+       {FieldTexts{.format = "4to or 8vo"}, FieldTexts{.format = "octavo, quarto"}, FieldTexts{.format = "4to and 8vo"},
+        FieldTexts{.format = "8vo/4to"}, FieldTexts{.format = "quart-octavo"}, FieldTexts{.height = "20 cm (4to, 8vo)"},
+        FieldTexts{.height = "20 cm (4to and 8vo)"}, FieldTexts{.pagination = "205 p. ; 20 cm (4to, 8vo)"}}) {
+    INFO(std::string{texts.format} << std::string{texts.height} << std::string{texts.pagination});
+    auto const book = described(texts);
+    CHECK(!book.format);
+    REQUIRE(book.formats.size() == 2);
+    REQUIRE(book.doubts.size() == 1);
+    CHECK(book.doubts[0].doubt.problem == Problem::several_formats);
+    CHECK(examine(book).agrees());
+    CHECK(has(examine(book), FindingId::read_with_doubt));
+    auto given = texts;
+    given.formula = "8°: A-C8"; // one of them
+    CHECK(!has(examine(described(given)), FindingId::format_differs));
+    given.formula = "12°: A-C12"; // none of them
+    CHECK(finding(examine(described(given)), FindingId::format_differs).level == Severity::error);
+  }
+  auto const denied = described({.format = "not 8vo"});
+  CHECK(!denied.format);
+  REQUIRE(denied.unread.size() == 1);
+  CHECK(denied.unread[0].error.problem == Problem::format_denied);
+  CHECK(!examine(denied).agrees());
+  auto const doubted = described({.format = "8vo?"});
+  REQUIRE(doubted.format);
+  REQUIRE(doubted.doubts.size() == 1);
+  CHECK(doubted.doubts[0].doubt.problem == Problem::format_doubted);
+  for (auto const& texts : {FieldTexts{.format = "8vo (?)"}, FieldTexts{.format = "8vo, perhaps 4to"},
+                            FieldTexts{.format = "formerly 8vo"}, FieldTexts{.format = "4to, 8vo, 12mo"},
+                            FieldTexts{.height = "20 cm (8vo?)"}, FieldTexts{.height = "20 cm (not 8vo)"},
+                            FieldTexts{.height = "20 cm (4to or 8vo)"}, FieldTexts{.pagination = "205 p. ; 4to or 8vo"},
+                            FieldTexts{.pagination = "205 p. ; not 8vo"}, FieldTexts{.pagination = "205 p. ; 8vo?"}}) {
+    INFO(std::string{texts.format} << std::string{texts.height} << std::string{texts.pagination});
+    auto const book = described(texts);
+    REQUIRE(book.unread.size() == 1);
+    CHECK(book.unread[0].rest);
+    CHECK(has(examine(book), FindingId::part_unread));
+  }
+}

@@ -44,8 +44,9 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
   must(again->volumes == extent->volumes && again->bound_in == extent->bound_in && again->sheets == extent->sheets,
        "other volumes", text + " -> " + line);
   must(again->pagination.total() == extent->pagination.total(), "another total", text + " -> " + line);
-  must(again->various_pagings == extent->various_pagings && again->approximate == extent->approximate, "other remarks",
-       text + " -> " + line);
+  must(again->various_pagings == extent->various_pagings &&
+           again->pagination.approximate == extent->pagination.approximate,
+       "other remarks", text + " -> " + line);
   static Formula const book = *read_formula("8°: A–K⁸");
   auto const compared = compare_extent(book, *extent);
   must(bool{compared} == !extent->pagination.runs.empty(), "a comparison with no pages", text);

@@ -75,7 +75,7 @@ void pages_reading(Reading& reading, Extent const& read) {
   if (read.sheets) reading.part("sheets " + std::to_string(*read.sheets));
   if (read.pagination.parts() > 1) reading.part("parts " + std::to_string(read.pagination.parts()));
   for (auto const& [is, name] :
-       {std::pair{read.approximate, "approximately"}, std::pair{read.various_pagings, "various"},
+       {std::pair{read.pagination.approximate, "approximately"}, std::pair{read.various_pagings, "various"},
         std::pair{read.pagination.unpaged, "unpaged"}, std::pair{read.pagination.incomplete, "incomplete"}})
     if (is) reading.part(name);
   reading.doubts(read.warnings());

@@ -70,7 +70,7 @@ TEST_CASE("paginations and extents are equal if they say the same") {
   each_differs<Extent>({},
                        {[](auto& e) { e.pagination.unpaged = true; }, [](auto& e) { e.plates.resize(1); },
                         [](auto& e) { e.volumes = 1; }, [](auto& e) { e.bound_in = 1; }, [](auto& e) { e.sheets = 1; },
-                        [](auto& e) { e.various_pagings = true; }, [](auto& e) { e.approximate = true; }});
+                        [](auto& e) { e.various_pagings = true; }, [](auto& e) { e.pagination.approximate = true; }});
   none_differs<Extent>({}, {[](auto& e) { e.unread.resize(1); }});
 }
 

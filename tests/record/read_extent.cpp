@@ -219,7 +219,6 @@ TEST_CASE("units in the languages of catalogues, and without their points") { //
          {"[4], 52 ff", 112},
          {"12 feuillets, 40 p.", 64},
          {"foliis 120", 240},
-         {"c. 300 p.", 300},
          {"8 Bll., 320 SS., 4 Bll.", 344},
          {"[1] Bl., 16 Sp.", 10},
          {"496 Spalten", 248},
@@ -232,7 +231,8 @@ TEST_CASE("units in the languages of catalogues, and without their points") { //
          {"[4] bl., 320 p.", 328}, // bladen; blank only beside a unit
          {"pp. XII, 320, 2 b.", 334},
          {"[8] Bl., 234 S., [1] Bl.", 252}});
-  CHECK(extent("c. 300 p.").approximate); // before a number `c.` is about, after it leaves
+  CHECK(extent("c. 300 p.").pages() == 300);
+  CHECK(extent("c. 300 p.").pagination.approximate); // before a number `c.` is about, after it leaves
   CHECK(extent("16 p. l., 414 numb. l., 1 l.").pagination.runs[0].preliminary);
   CHECK(extent("[4], 52 S., 3 Taf.").leaves_of_plates() == 3);
   CHECK(extent("[8], 120 c., [3] c. di tav.").leaves_of_plates() == 3);

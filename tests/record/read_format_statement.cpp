@@ -126,3 +126,43 @@ TEST_CASE("quer is oblong") { // German catalogues: common practice, no source
     CHECK(read->paper.empty());
   }
 }
+
+TEST_CASE("words before a format that say more than its paper") { // common practice, no source
+  for (auto text : {"not 8vo", "Not 8vo", "no 8vo", "neither 8vo", "kein Oktav", "nicht 8°", "non in-8°", "pas in-8"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(!read);
+    CHECK(read.error() == error_at(Problem::format_denied, 1, 1, text, std::string_view{text}.size()));
+  }
+  for (auto text : {"8vo?", "perhaps 8vo", "probably 8vo", "prob. 8vo", "possibly small 8vo", "wohl 8°",
+                    "peut-être in-8°", "vielleicht 8°", "forse in-8°", "? 8vo"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    CHECK(read->formats == std::vector{Format::of(8)});
+    CHECK(read->probable);
+    CHECK(read->unread.empty());
+  }
+  for (auto text : {"quart-octavo", "4to or 8vo", "octavo, quarto", "4to 8vo", "quarto octavo"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    CHECK(read->formats.size() + read->unread.size() == 2); // none is dropped
+  }
+  for (auto text : {"formerly 8vo", "called 8vo", "imitating 8vo"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    CHECK(read->paper.empty());
+    REQUIRE(read->unread.size() == 1);
+    CHECK(std::string{text}.starts_with(read->unread[0].of(text)));
+  }
+  for (auto text :
+       {"large post 8vo", "f'cap 8vo", "grand in-8°", "Lex.-8°", "kl. 8°", "p. in-8", "pott 8vo", "Demy 8vo"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    CHECK(!read->paper.empty());
+    CHECK(read->unread.empty());
+  }
+}

@@ -306,7 +306,7 @@ TEST_CASE("texts that were not read back as they were written") { // regressions
     auto const again = read_extent(extent_line(*read));
     REQUIRE(again);
     CHECK(again->pages() == read->pages());
-    CHECK(again->approximate == read->approximate);
+    CHECK(again->pagination.approximate == read->pagination.approximate);
   }
   CHECK(!read_pagination("pp.in various foliations")); // no pages are named
 }

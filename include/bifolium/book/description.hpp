@@ -87,7 +87,8 @@ struct Description {
   std::optional<Stated<Pagination>> pagination{};     ///< the extent or the statement of pagination
   std::optional<Stated<std::int64_t>> leaves{};       ///< a number of leaves that is stated by itself
   std::optional<Stated<std::int64_t>> plates{};       ///< leaves of plates
-  std::optional<Stated<Format>> format{};             ///< the format statement
+  std::optional<Stated<Format>> format{};             ///< the format statement, if it names one
+  std::vector<Format> formats{};                      ///< the formats of a statement that names several
   std::optional<Stated<Signing>> signing{};           ///< the statement of signing
   std::optional<Stated<int>> gatherings{};            ///< leaves of most gatherings: "in fours"
   std::optional<Stated<SizeRange>> height{}, width{}; ///< height and width of the leaf

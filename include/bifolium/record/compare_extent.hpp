@@ -59,8 +59,8 @@ inline std::string sum_in_words(Pagination const& pagination) {
 } // namespace detail
 
 /// Compares the formula with a pagination or with the pages of an extent. The result is "agrees" if preliminary leaves
-/// (`p. l.`) are counted again by the numbers after them, if the pages include plates, or if an incomplete copy lacks
-/// pages. Error: not_stated if the pagination does not say how many pages there are.
+/// (`p. l.`) are counted again by the numbers after them, if the pages include plates, if an incomplete copy lacks
+/// pages, or if the number of pages is approximate. Error: not_stated if the pagination does not say how many pages there are.
 [[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Pagination const& pagination) {
   if (pagination.runs.empty()) return error_in_field(Problem::not_stated, "pagination");
   auto const leaves = formula.leaves();
@@ -71,7 +71,8 @@ inline std::string sum_in_words(Pagination const& pagination) {
                         {}};
   result.words = detail::sum_in_words(pagination) + "; the formula has " + number_of(leaves, "leaf, ", "leaves, ") +
                  number_of(2 * leaves, "page", "pages") + ": ";
-  result.words += result.verdict == ExtentAgrees::agrees ? "agrees"
+  result.words += pagination.approximate ? "the number of pages is approximate, so that nothing contradicts it"
+                  : result.verdict == ExtentAgrees::agrees ? "agrees"
                   : result.verdict == ExtentAgrees::last_not_counted
                       ? "agrees if a blank leaf at the end was not counted"
                       : "contradicts";

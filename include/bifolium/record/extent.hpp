@@ -41,7 +41,6 @@ struct Extent {
   std::optional<std::int64_t> bound_in{}; ///< number of volumes as bound: 2 in `3 v. in 2`
   std::optional<std::int64_t> sheets{};   ///< number of sheets: `1 sheet`, `1 folded sheet`
   bool various_pagings{};                 ///< true if the book has more sequences than the catalogue lists
-  bool approximate{};                     ///< true for `ca. 300 p.`
   std::vector<TextSpan> unread{};         ///< text that does not belong to the extent, such as illustrations and size
 
   /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
@@ -68,7 +67,7 @@ struct Extent {
 
   friend bool operator==(Extent const& a, Extent const& b) {
     return a.pagination == b.pagination && a.plates == b.plates && a.volumes == b.volumes && a.bound_in == b.bound_in &&
-           a.sheets == b.sheets && a.various_pagings == b.various_pagings && a.approximate == b.approximate;
+           a.sheets == b.sheets && a.various_pagings == b.various_pagings;
   }
 };
 

@@ -91,7 +91,8 @@ struct Pagination {
   std::vector<Misprint> misprints{}; ///< the wrong numbers, in the order of the statement
   /// true if the statement says that there are no numbers and not how many pages there are
   bool unpaged{};
-  bool incomplete{}; ///< true for 142+ or (incomplete): the copy lacks the end
+  bool incomplete{};  ///< true for 142+ or (incomplete): the copy lacks the end
+  bool approximate{}; ///< true for ca. 300 p.: the number contradicts no other
   /// The pages among those counted that can be plates, which do not belong to the gatherings: at most 4 in `84 p. incl.
   /// 2 plates`, since a plate may be printed on one side or on both; all pages if the number of plates is not stated.
   std::int64_t plate_pages{};
@@ -113,20 +114,22 @@ struct Pagination {
   static constexpr std::int64_t blank_verso = 1;
   /// The pages that a statement may leave out at the end of a book: a blank leaf, and the blank verso before it.
   static constexpr std::int64_t blank_leaf = 2 + blank_verso;
-  /// The high end of `total` if the copy lacks pages at its end: more pages than any book has.
+  /// The high end of `total` if the copy lacks pages at its end, or if the number is approximate: more pages than any book
+  /// has.
   static constexpr std::int64_t no_limit = INT64_MAX;
   /// Returns the number of pages as a range. `stated`: the sum of the statement. `low`: preliminary leaves (`p. l.`)
   /// are counted again by the numbers after them; folded leaves, and plates that the pages count, are no part of the
   /// gatherings.
-  /// `high`: the same as `stated`, or `no_limit` if the copy lacks pages at its end.
+  /// `high`: the same as `stated`, or `no_limit` if the copy lacks pages at its end. Of an approximate number nobody knows how
+  /// far it is off, so that `low` is 0 and `high` is `no_limit`.
   [[nodiscard]] Range<std::int64_t> total() const noexcept {
     Range<std::int64_t> total{};
     for (auto const& run : runs) {
       total.stated += run.pages();
       total.low += run.preliminary || run.folded ? 0 : run.pages();
     }
-    total.low = total.low > plate_pages ? total.low - plate_pages : 0;
-    total.high = incomplete ? no_limit : total.stated;
+    total.low = total.low > plate_pages && !approximate ? total.low - plate_pages : 0;
+    total.high = incomplete || approximate ? no_limit : total.stated;
     return total;
   }
   /// Returns by how many pages the statement has fewer than a book of `pages` pages. The result is less than zero if it
@@ -159,7 +162,7 @@ struct Pagination {
 
   friend bool operator==(Pagination const& a, Pagination const& b) {
     return a.runs == b.runs && a.misprints == b.misprints && a.unpaged == b.unpaged && a.incomplete == b.incomplete &&
-           a.plate_pages == b.plate_pages;
+           a.approximate == b.approximate && a.plate_pages == b.plate_pages;
   }
 
 private:

@@ -12,6 +12,7 @@
 #include <bifolium/fold/read_gathered.hpp>
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace bifolium {
@@ -23,7 +24,7 @@ struct FormatStatement {
   std::string paper{};                ///< words before the format about the paper or the size: demy, royal, gr., small
   std::optional<int> gatherings_of{}; ///< leaves of the gatherings if all have one number: 8 in `4to in 8s`
   std::optional<Cycle> gathered{};    ///< the same, and several that alternate: 8 and 4 in `12° (8/4)`
-  bool probable{};                    ///< true if there is a question mark
+  bool probable{};                    ///< true if there is a question mark, or a word such as `perhaps`
   std::vector<TextSpan> unread{};     ///< text that does not belong to the format
 
   /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
@@ -36,6 +37,30 @@ struct FormatStatement {
 };
 
 namespace detail {
+/// Words before a format, in small letters and without full stops: about the paper, the size and the shape; doubts; and that
+/// it is another one. (common practice, no source)
+inline constexpr char const* words_of_paper[]{
+    "demy",      "royal",    "roy",    "crown",    "cr",      "imperial", "imp",    "medium", "med",       "median",
+    "regal",     "foolscap", "f'cap",  "fcap",     "fcp",     "cap",      "post",   "pott",   "pot",       "elephant",
+    "atlas",     "super",    "sup",    "large",    "lge",     "lg",       "small",  "sm",     "sml",       "great",
+    "grand",     "gr",       "groß",   "gross",    "klein",   "kl",       "petit",  "pet",    "pt",        "p",
+    "g",         "max",      "maximo", "maj",      "majori",  "min",      "minori", "tall",   "square",    "sq",
+    "narrow",    "narr",     "broad",  "thick",    "long",    "double",   "dbl",    "extra",  "thin",      "lex",
+    "lexikon",   "lexicon",  "schmal", "hoch",     "breit",   "carré",    "raisin", "jésus",  "colombier", "soleil",
+    "couronne",  "tellière", "écu",    "cavalier", "piccolo", "picc",     "grande", "gran",   "mayor",     "menor",
+    "marquilla", "stor",     "liten",  "lille",    "format",  "size",     "in",     "en",     "a"};
+inline constexpr char const* words_of_format_doubt[]{"perhaps",    "probably",   "prob",  "possibly",   "poss",
+                                                     "presumably", "apparently", "wohl",  "vermutlich", "vielleicht",
+                                                     "peut-être",  "forse",      "quizá", "?"};
+inline constexpr char const* words_of_denial[]{"not",   "no",    "non",   "neither", "never", "kein",
+                                               "keine", "nicht", "weder", "pas",     "ni",    "ikke"};
+/// Returns true if a word is in a row, in capitals or small letters, with punctuation after it or without.
+template <std::size_t N> constexpr bool is_word_of(char const* const (&row)[N], std::string_view word) noexcept {
+  while (word.size() > 1 && (word.back() == '.' || word.back() == ',' || word.back() == ':')) word.remove_suffix(1);
+  for (auto const* const one : row)
+    if (equal_in_any_case(one, word)) return true;
+  return false;
+}
 /// Takes what joins two formats: and, or, &, a comma or a stroke. After a comma or a stroke a format must follow.
 inline bool take_word_between_formats(TextCursor& cursor) {
   if (cursor.take_word("and") || cursor.take_word("or") || cursor.take_word("et") || cursor.take_word("und") ||
@@ -61,9 +86,20 @@ inline Expected<FormatStatement> read_format_characters(std::string_view text) {
       cursor.skip(found->bytes);
     } else if (read.formats.empty()) {
       auto const from = cursor.at();
-      while (!cursor.at_end() && !is_space(cursor.character().value) && cursor.peek() != '-') cursor.skip(1);
+      auto const to_blank = TextCursor{text, from}.take_until(is_space);
+      bool const whole = is_word_of(words_of_format_doubt, to_blank); // peut-être
+      while (!cursor.at_end() && !is_space(cursor.character().value) && (whole || cursor.peek() != '-')) cursor.skip(1);
       if (cursor.at_end()) return cursor.error_from(begin, Problem::unknown_format);
-      read.paper.append(read.paper.empty() ? "" : " ").append(text.substr(from, cursor.at() - from));
+      auto const word = text.substr(from, cursor.at() - from);
+      if (is_word_of(words_of_denial, word)) return cursor.error_from(begin, Problem::format_denied);
+      if (auto const other = read_format(word)) // quart-octavo
+        read.formats.push_back(*other);
+      else if (is_word_of(words_of_format_doubt, word))
+        read.probable = true;
+      else if (is_word_of(words_of_paper, word))
+        read.paper.append(read.paper.empty() ? "" : " ").append(word);
+      else
+        read.unread.push_back({from, cursor.at()});
       static_cast<void>(cursor.take('-')); // Gr.-8°
       continue;
     }
@@ -84,8 +120,8 @@ inline Expected<FormatStatement> read_format_characters(std::string_view text) {
 }
 } // namespace detail
 
-/// Reads a statement of format. Words before the format are stored as words about the paper. Error: unknown_format if
-/// no format is named; zero_leaf_count, leaf_count_too_high and cycle_too_long for gatherings that there cannot be.
+/// Reads a statement of format. Words before the format about paper and size are stored, other words are listed in `unread`.
+/// Error: unknown_format if no format is named; format_denied if the words say that it is not the one named; zero_leaf_count, leaf_count_too_high and cycle_too_long for gatherings that there cannot be.
 [[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
   return read_characters(text, detail::read_format_characters);
 }

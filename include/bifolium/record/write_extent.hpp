@@ -132,7 +132,7 @@ public:
 /// plates and volumes.
 [[nodiscard]] inline std::string extent_line(Extent const& extent) {
   auto text = detail::ExtentWriter{extent.pagination}.write();
-  if (extent.approximate && !text.empty()) text.insert(0, "approximately ");
+  if (extent.pagination.approximate && !text.empty()) text.insert(0, "approximately ");
   auto const add = [&](std::string const& words) { text += (text.empty() ? "" : ", ") + words; };
   if (extent.pagination.unpaged && text.empty()) add("unpaged");
   if (extent.various_pagings) add("various pagings");

@@ -77,7 +77,8 @@ public:
         blanks_ = static_cast<int>(copy.blanks().size());
       }
     }
-    if (book.pagination && !book.pagination->value.runs.empty() && !book.pagination->value.incomplete)
+    if (book.pagination && !book.pagination->value.runs.empty() && !book.pagination->value.incomplete &&
+        !book.pagination->value.approximate)
       pages_ = book.pagination->value.pages();
   }
   [[nodiscard]] Description const& book() const { return book_; }

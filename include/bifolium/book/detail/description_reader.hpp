@@ -13,6 +13,8 @@
 #include <bifolium/record/read_physical_description.hpp>
 #include <bifolium/record/read_size.hpp>
 
+#include <algorithm>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -20,32 +22,46 @@ namespace detail {
 class DescriptionReader : FormulaFieldReader {
   // -- numbers -------------------------------------------------------------------------------------------------------
 
-  /// The first number of a text: "108 leaves", "[4] leaves of plates". What follows the number and its words is left.
-  Expected<std::int64_t> number_in(Field field, std::string_view text) {
+  /// A number of leaves that is not exact is a doubt and no value, since it contradicts nothing.
+  Expected<std::optional<std::int64_t>> not_exact(Field field, std::string_view text, TextSpan number) {
+    doubt(field, {TextCursor{text}.error(Problem::pages_approximate, trimmed(text, number, " ,;"))});
+    return std::optional<std::int64_t>{};
+  }
+  /// The first number of a text: "108 leaves", "[4] leaves of plates". Words that do not belong to it are left.
+  Expected<std::optional<std::int64_t>> number_in(Field field, std::string_view text) {
     for (TextCursor cursor{text}; !cursor.at_end(); cursor.skip(1)) {
+      if (bool const word = cursor.at() == 0 || !is_latin_letter(text[cursor.at() - 1]); word && take_about(cursor))
+        if (cursor.at_digit() || cursor.peek() == '[') return not_exact(field, text, {0, text.size()});
+      if (cursor.at_end()) break;
       if (!cursor.at_digit()) continue;
       auto const from = cursor.at();
+      auto const before = text.substr(0, from);
+      if (std::any_of(before.begin(), before.end(), is_latin_letter)) rest(field, text, {0, from});
       auto const number = cursor.take_number(most_number);
       if (!number) return cursor.error_from(from, Problem::number_too_large);
       while (cursor.take_blanks() || cursor.take(']') || cursor.take('.') || !cursor.take_letters().empty()) continue;
+      if (cursor.peek() == '?' || take_about(cursor)) return not_exact(field, text, {0, text.size()});
       rest(field, text, {cursor.at(), text.size()});
-      return *number;
+      return std::optional{*number};
     }
     return TextCursor{text}.error_here(Problem::not_a_number);
   }
   /// 84, "84 leaves", "[4], 80 leaves", "84 [i.e. 86] ff."
-  Expected<std::int64_t> leaves(std::string_view text) {
+  Expected<std::optional<std::int64_t>> leaves(std::string_view text) {
     auto const extent = read_extent(text, limits_);
     if (!extent || !extent->pagination.by_leaf()) return number_in(Field::leaves, text);
+    if (extent->pagination.approximate) return not_exact(Field::leaves, text, {0, text.size()});
     for (auto const span : extent->unread) rest(Field::leaves, text, span);
-    return extent->pages() / 2;
+    return std::optional{extent->pages() / 2};
   }
-  Expected<std::int64_t> plates(std::string_view text) {
+  Expected<std::optional<std::int64_t>> plates(std::string_view text) {
     auto const extent = read_extent(text, limits_);
     auto const number = extent ? extent->leaves_of_plates() : std::nullopt;
     if (!number || !extent->pagination.runs.empty()) return number_in(Field::plates, text);
+    for (auto const& one : extent->plates)
+      if (one.approximate) return not_exact(Field::plates, text, one.at);
     for (auto const span : extent->unread) rest(Field::plates, text, span);
-    return *number;
+    return std::optional{*number};
   }
   /// "8", "in fours", "8s", "in half-sheets" of a format that is stated. What follows the number is left.
   Expected<int> gathering(std::string_view text) {
@@ -66,6 +82,16 @@ class DescriptionReader : FormulaFieldReader {
     return TextCursor{text}.error_from(0, Problem::not_a_gathering_size);
   }
 
+  void count(Field field, std::string_view text, std::optional<Stated<std::int64_t>>& to,
+             Expected<std::optional<std::int64_t>> (DescriptionReader::*reader)(std::string_view)) {
+    if (text.empty()) return;
+    auto const number = (this->*reader)(text);
+    if (!number)
+      unread(field, number.error(), text);
+    else if (*number)
+      to = stated(std::int64_t{**number}, text);
+  }
+
   // -- size ----------------------------------------------------------------------------------------------------------
 
   /// A height with what is stated beside it: "19 x 12 cm (8vo)", "12 cm bound to 20 cm". A number without a unit is in
@@ -74,9 +100,18 @@ class DescriptionReader : FormulaFieldReader {
     book_.height = stated(SizeRange{*read.height}, text, at);
     if (read.width) beside_.width_in_size = stated(SizeRange{*read.width}, text, at);
     if (read.binding) beside_.binding_in_size = stated(SizeRange{*read.binding}, text, at);
-    if (read.formats.size() == 1) beside_.format_in_size = stated(Format{read.formats[0]}, text, at);
+    formats_beside(read.formats, text, at);
     if (read.gathered && read.gathered->size() == 1)
       beside_.gatherings_in_size = stated(int{read.gathered->term(0)}, text, at);
+  }
+  /// Formats beside a size; of several none is taken.
+  void formats_beside(std::vector<Format> const& formats, std::string_view text, TextPlace at) {
+    if (formats.size() == 1) beside_.format_in_size = stated(Format{formats[0]}, text, at);
+    if (formats.size() > 1) several_formats(beside_.size_in, formats, text, at);
+  }
+  void several_formats(Field field, std::vector<Format> const& formats, std::string_view text, TextPlace at) {
+    doubt(field, {error_at(Problem::several_formats, at, trimmed(text, " "))});
+    if (book_.formats.empty()) book_.formats = formats;
   }
   void height() {
     if (texts_.height.empty()) return;
@@ -120,9 +155,9 @@ class DescriptionReader : FormulaFieldReader {
       return true;
     }
     auto const formats = SizeReader{words, {}}.read_formats();
-    if (texts_.height.empty() && formats.size() == 1) {
+    if (texts_.height.empty() && !formats.empty()) {
       beside_.size_in = Field::pagination;
-      beside_.format_in_size = stated(Format{formats[0]}, words, place_in(text, span.from));
+      formats_beside(formats, words, place_in(text, span.from));
     }
     return !formats.empty();
   }
@@ -172,6 +207,8 @@ class DescriptionReader : FormulaFieldReader {
     if (!read) return unread(Field::format, read.error(), texts_.format);
     for (auto const span : read->unread) rest(Field::format, texts_.format, span);
     if (read->formats.size() == 1) book_.format = stated(Format{read->formats[0]}, texts_.format);
+    if (read->formats.size() > 1) several_formats(Field::format, read->formats, texts_.format, {});
+    if (read->probable) doubt(Field::format, {TextCursor{texts_.format}.error_from(0, Problem::format_doubted)});
     if (read->gatherings_of) beside_.gatherings_in_format = stated(int{*read->gatherings_of}, texts_.format);
   }
   /// Words of a title page stand around its date and place as a rule; figures among them may be another date.
@@ -221,8 +258,8 @@ public:
     height();
     pagination();
     beside_.settle_format(texts_, book_);
-    read(Field::leaves, texts_.leaves, book_.leaves, [&](std::string_view text) { return leaves(text); });
-    read(Field::plates, texts_.plates, book_.plates, [&](std::string_view text) { return plates(text); });
+    count(Field::leaves, texts_.leaves, book_.leaves, &DescriptionReader::leaves);
+    count(Field::plates, texts_.plates, book_.plates, &DescriptionReader::plates);
     read(Field::signing, texts_.signing, book_.signing,
          [&](std::string_view text) { return read_signing(text, Letters{}, limits_); });
     read(Field::gatherings, texts_.gatherings, book_.gatherings,

@@ -104,7 +104,7 @@ class FieldAudit {
       }
   }
   void numbers_inside() {
-    if (!book_.pagination || book_.pagination->value.by_leaf()) return;
+    if (!book_.pagination || book_.pagination->value.by_leaf() || book_.pagination->value.approximate) return;
     std::int64_t before = 0;
     for (auto const& run : book_.pagination->value.runs) {
       if (run.numbering == Numbering::printed && run.numerals == Numerals::arabic) {

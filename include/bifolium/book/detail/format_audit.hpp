@@ -41,6 +41,20 @@ class FormatAudit {
     return one != nullptr && one->probability > least ? one->probability : least;
   }
 
+  /// A statement of several formats, of which none is that of the formula.
+  void several_and_another() {
+    if (book_.formats.empty() || !book_.formula || book_.formula->value.second_format()) return;
+    auto const of_formula = book_.formula->value.format();
+    if (!of_formula || !of_formula->leaves_to_sheet()) return;
+    std::string stated;
+    for (auto const& one : book_.formats) {
+      if (!one.leaves_to_sheet() || one.leaves_to_sheet() == of_formula->leaves_to_sheet()) return;
+      stated += (stated.empty() ? "" : " and ") + std::string{one.symbol().view()};
+    }
+    add(FindingId::format_differs, Severity::error, FieldSet{Field::format} | Field::formula,
+        "the formats are stated as " + stated + ", and in the formula as " + std::string{of_formula->symbol().view()},
+        "chain lines and watermark");
+  }
   /// Two statements of it.
   void two_statements() {
     if (!book_.format || !book_.formula || !book_.formula->value.format() || book_.formula->value.second_format())
@@ -170,6 +184,7 @@ public:
   FormatAudit(Description const& book, Audit& audit) : book_{book}, audit_{audit} {}
   void run() {
     two_statements();
+    several_and_another();
     auto const stated = stated_format(book_);
     if (!stated || !stated->leaves_to_sheet() || stated->kind() != Format::Kind::leaves ||
         (book_.formula && book_.formula->value.second_format()))

@@ -33,8 +33,7 @@ struct StatedBeside {
     settle(book, Field::pagination, Field::formula, book.pagination, texts.pagination, pages_in_formula,
            [](Pagination const& a, Pagination const& b) {
              auto const one = a.total(), other = b.total();
-             return one.low <= other.stated + Pagination::blank_leaf &&
-                    other.low <= one.stated + Pagination::blank_leaf;
+             return one.low - Pagination::blank_leaf <= other.high && other.low - Pagination::blank_leaf <= one.high;
            });
     settle(book, Field::signing, Field::formula, book.signing, texts.signing, signing_in_formula, same_signing);
     settle(book, Field::plates, Field::pagination, book.plates, texts.plates, plates_in_pages, equal<std::int64_t>);

@@ -349,6 +349,14 @@ BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages
 BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} {page|pages} without numbers before the numbers, not as the number of the first page")
 /// Doubtful: a leaf that the formula takes away, in a list of the leaves that a copy lacks.
 BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "every copy lacks '{found}', because the formula does not have this leaf")
+/// Doubtful: `ca. 200 p.`, `about 100 leaves`.
+BIFOLIUM_PROBLEM(340, pages_approximate, "'{found}' is not an exact number, so that it is compared with no other")
+/// A statement says which format the book is not: `not 8vo`.
+BIFOLIUM_PROBLEM(341, format_denied, "'{found}' says which format the book does not have: write the one that it has")
+/// Doubtful: a format is stated with a question mark, or with a word such as `perhaps`.
+BIFOLIUM_PROBLEM(342, format_doubted, "'{found}' states the format with a doubt")
+/// Doubtful: a statement names several formats, of which none can be taken for the whole book: `4to or 8vo`.
+BIFOLIUM_PROBLEM(343, several_formats, "'{found}' names several formats, so that none of them was compared with the rest")
 /// An extent whose numbers have no unit.
 BIFOLIUM_PROBLEM(331, unit_of_pages_missing, "'{found}' does not say what it counts: write p. or leaves after it")
 /// A word after the numbers of an extent that is not a unit of pages.

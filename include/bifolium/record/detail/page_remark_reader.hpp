@@ -243,6 +243,22 @@ protected:
     cursor_ = look;
     return approximate_ = true;
   }
+  /// Takes `approx.`, `(ca.)` or a question mark after a number: 200 p. approx., 200 p. (?). After a number `c.` are leaves.
+  bool take_approximately_after() {
+    auto look = cursor_;
+    bool const bracket = look.take('(') || look.take('[');
+    bool const letter_alone = small_letter(look.peek()) == 'c' && !is_latin_letter(look.peek(1));
+    bool const asked = look.take('?');
+    if (runs().empty() || letter_alone || (!asked && !take_about(look))) return false;
+    if (bracket && !look.take(')') && !look.take(']')) return false;
+    auto end = look;
+    end.take_blanks();
+    if (!bracket && !asked && !end.at_end() && !ends_statement(end.peek())) return false;
+    cursor_ = look;
+    if (approximate_run_ >= runs().size()) approximate_run_ = runs().size() - 1;
+    return true;
+  }
+  [[nodiscard]] static bool ends_statement(char c) noexcept { return c == ',' || c == ';' || c == ':' || c == ')'; }
   /// `v. 2:` begins a part of its own.
   bool take_name_of_volume() {
     auto number = volume_named_ + 1;

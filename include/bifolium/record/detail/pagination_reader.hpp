@@ -198,6 +198,7 @@ class PaginationReader : PageRemarkReader {
     if (letter && any_ && take_word_before_plates()) return std::nullopt;
     bool unnumbered = false; // the run before has taken it into account
     if (letter && any_ && take_folded_of_run()) return std::nullopt;
+    if ((letter || bracket || c == '?') && any_ && take_approximately_after()) return std::nullopt;
     if (letter && any_ && (take_bl_for_leaves() || take_numbering_words(cursor_, unnumbered) || unit()))
       return std::nullopt;
     if (any_ && !extent_ && begins_faults()) return faults();
@@ -237,7 +238,10 @@ public:
     if (!any_) return cursor_.error_from(0, problem());
     if (auto error = end_groups()) return *error;
     doubt_range_of_volumes();
-    read_.approximate = approximate_run_ < runs().size();
+    if (approximate_run_ < runs().size()) {
+      read_.pagination.approximate = true;
+      read_.pagination.warn(cursor_.error(Problem::pages_approximate, runs()[approximate_run_].at));
+    }
     count_plates_in_pages();
     apply_faults();
     if (read_.pages() > 99'999'999) return cursor_.error_from(0, Problem::number_too_large);
