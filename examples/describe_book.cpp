@@ -18,6 +18,7 @@
 #include "support/arguments.hpp"
 #include "support/audit_answer.hpp"
 #include "support/book.hpp"
+#include "support/column_said.hpp"
 #include "support/findings_told.hpp"
 #include "support/leaf_told.hpp"
 #include "support/wrong.hpp"
@@ -176,7 +177,7 @@ void tell_formula(Described const& described) {
             << number_of(formula.gatherings(), "gathering, ", "gatherings, ")
             << number_of(formula.pages(), "page", "pages") << '\n';
   for (auto const& warning : formula.warnings())
-    std::cout << "  doubtful, column " << warning.column << ": " << sentence_of(warning) << '\n';
+    std::cout << "  doubtful, " << support::column_and_sentence(warning) << '\n';
   if (auto const pages = described.extent())
     if (auto const compared = compare_extent(formula, *pages)) std::cout << "  pages: " << compared->words << '\n';
   auto const format = states_paper(formula) ? formula.format() : described.format();

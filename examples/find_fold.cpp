@@ -187,7 +187,7 @@ int find(support::Arguments given) {
   if (first_word(text).empty()) throw support::Failure{"the input is empty: write the rows of a forme"};
   auto formes = read_formes(text);
   if (!formes) {
-    bool const neither = formes.error().problem == Problem::not_a_forme && formes.error().line == 1;
+    bool const neither = formes.error().problem == Problem::not_a_forme && formes.error().place->line == 1;
     support::tell(message(formes.error()) +
                   (neither ? "; what leaves show begins with a line such as gathering of 8" : ""));
     return support::unreadable;

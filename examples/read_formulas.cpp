@@ -7,6 +7,7 @@
 #include <bifolium/core/message.hpp>
 
 #include "support/arguments.hpp"
+#include "support/column_said.hpp"
 #include "support/decimal.hpp"
 #include "support/tsv.hpp"
 
@@ -36,9 +37,7 @@ Sheets are exact: 9 3/4 is nine sheets and three quarters.
 )";
 
 void answer(std::string_view text, Dialect dialect, bool decimals) {
-  auto const place_and_words = [](Error const& error) {
-    return "column " + std::to_string(error.column) + ": " + cell_of(sentence_of(error));
-  };
+  auto const place_and_words = [](Error const& error) { return cell_of(support::column_and_sentence(error)); };
   auto const formula = read_formula(text, dialect);
   if (!formula) {
     std::cout << "error\t\t\t\t" << place_and_words(formula.error()) << '\t' << identifier(formula.error().problem)

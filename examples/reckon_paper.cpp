@@ -111,7 +111,7 @@ public:
     auto const cells = header_.cells(lines.text());
     EditionRow row{header_, cells, lines, dialect_};
     auto const input = fitted(cells, header_.size());
-    auto const bill = row.wrong.empty() ? row.bill() : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
+    auto const bill = row.wrong.empty() ? row.bill() : Expected<Bill>{error_at(Problem::not_a_number, TextPlace{})};
     if (row.wrong.empty() && !bill) row.wrong.add("", bill.error());
     if (working_) {
       std::cout << input << '\n' << (bill ? in_words(*bill, row) : row.wrong.words() + "\n") << '\n';
@@ -164,7 +164,7 @@ int compare_rows(Lines& lines, Header const& header, Dialect dialect, std::int64
     auto const cells = header.cells(lines.text());
     EditionRow row{header, cells, lines, dialect, false};
     auto const option =
-        row.wrong.empty() ? row.option() : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
+        row.wrong.empty() ? row.option() : Expected<PrintingOption>{error_at(Problem::not_a_number, TextPlace{})};
     if (row.wrong.empty() && !option) row.wrong.add("", option.error());
     if (!option) {
       std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": " << row.wrong.words() << '\t'

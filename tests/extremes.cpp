@@ -71,8 +71,8 @@ TEST_CASE("characters, columns, raised figures and what an error keeps") {
   CHECK(all_broken({least, -1, 10, most}, superscript));
   STATIC_CHECK(raised(0) == "⁰" && raised(9) == "⁹" && raised(10) == "¹⁰" && raised(999'999'999) == "⁹⁹⁹⁹⁹⁹⁹⁹⁹");
   CHECK(all_broken({least, -1, 1'000'000'000, most}, raised));
-  constexpr auto far = error_at(Problem::number_too_large, UINT32_MAX, UINT32_MAX, "", 0, INT64_MIN);
-  STATIC_CHECK(far.line == UINT32_MAX && far.column == UINT32_MAX && far.limit == INT64_MIN);
+  constexpr auto far = error_at(Problem::number_too_large, TextPlace{UINT32_MAX, UINT32_MAX}, "", INT64_MIN);
+  STATIC_CHECK(far.place == TextPlace{UINT32_MAX, UINT32_MAX} && far.limit == INT64_MIN);
   STATIC_CHECK(small_roman(1) == "i" && small_roman(4999) == "mmmmcmxcix" && small_roman(4888) == "mmmmdccclxxxviii");
   CHECK(all_broken({INT64_MIN, std::int64_t{-1}, std::int64_t{0}, std::int64_t{5000}, INT64_MAX}, small_roman));
 }

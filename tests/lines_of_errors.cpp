@@ -96,8 +96,8 @@ TEST_CASE("an error about a text of several lines has the line, and the column i
     auto const told = one.read(marked.text);
     REQUIRE_FALSE(told.empty());
     INFO(told.back());
-    CHECK(told.back().line == marked.line);
-    CHECK(told.back().column == marked.column);
+    CHECK(told.back().place->line == marked.line);
+    CHECK(told.back().place->column == marked.column);
   }
 }
 
@@ -133,8 +133,8 @@ TEST_CASE("a byte that is no character is what a reader says of a text that it r
         auto const place = place_in(text, at);
         REQUIRE(told.size() == 1);
         CHECK(told[0].problem == Problem::not_utf8);
-        CHECK(told[0].line == place.line);
-        CHECK(told[0].column == place.column);
+        CHECK(told[0].place->line == place.line);
+        CHECK(told[0].place->column == place.column);
       }
     CHECK((by_this > 0 || std::string_view{one.reader} == "read_date")); // whose years stay readable
     refused += by_this;
@@ -143,7 +143,7 @@ TEST_CASE("a byte that is no character is what a reader says of a text that it r
   Limits few; // a limit is told first: what is too long is not looked through
   few.text_bytes = 3;
   CHECK(read_formula("8°: A8 \xFF", {}, few).error().problem == Problem::text_too_long);
-  CHECK(read_formula("8°: A\xFF⁸ B⁸").error().column == 6);
+  CHECK(read_formula("8°: A\xFF⁸ B⁸").error().place->column == 6);
   CHECK(read_date("&nosuch; \xFF").error().problem == Problem::not_utf8);
 }
 

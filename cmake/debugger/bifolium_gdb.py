@@ -180,9 +180,10 @@ class Error(Written):
     @staticmethod
     def write(of):
         found, problem = text_to_zero(of["found"], 24), enumerator(of["problem"])
-        if int(of["line"]) == 0:
+        place = optional(of["place"])
+        if place is None:
             return f"{problem} in the field '{found}'"
-        return f"{problem} at line {int(of['line'])}, column {int(of['column'])}: '{found}'"
+        return f"{problem} at line {int(place['line'])}, column {int(place['column'])}: '{found}'"
 
 
 class Cycle(Written):

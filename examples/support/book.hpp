@@ -81,9 +81,11 @@ struct Book {
   std::optional<bifolium::ReamCount> ream;
 };
 
-/// An error of the library in the value of a field, with the place in the record.
+/// An error of the library in the value of a field, with the place in the record; that of the field if it is not about a
+/// place in its text.
 inline RecordError record_error(Field const& field, bifolium::Error const& error) {
-  return {field.line, field.column + error.column - 1, field.name + ": " + bifolium::sentence_of(error),
+  auto const within = error.place.value_or(bifolium::TextPlace{}).column - 1;
+  return {field.line, field.column + within, field.name + ": " + bifolium::sentence_of(error),
           bifolium::identifier(error.problem)};
 }
 

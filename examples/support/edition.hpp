@@ -11,6 +11,7 @@
 #include <bifolium/explain.hpp>
 #include <bifolium/fold/scheme_names.hpp>
 
+#include "column_said.hpp"
 #include "decimal.hpp"
 #include "observed.hpp"
 #include "reams.hpp"
@@ -150,9 +151,7 @@ class EditionRow {
     for (auto const* column : {"pages", "words", "letters", "ens", "prelim_pages", "end_pages", "cancel_leaves"})
       if (!cell(column).empty()) say(column, "the formula has the leaves of the book already", Problem::trailing_text);
     auto const read = bifolium::read_formula(cell("formula"), dialect);
-    if (!read)
-      return say("formula", "column " + std::to_string(read.error().column) + ": " + sentence_of(read.error()),
-                 read.error().problem);
+    if (!read) return say("formula", column_and_sentence(read.error()), read.error().problem);
     auto sheet = states_paper(*read) ? read->format()->leaves_to_sheet() : std::nullopt;
     if (!cell("scheme").empty() && wrong.empty()) {
       auto const of_scheme = make_up(edition.scheme).leaves_to_sheet;
@@ -162,8 +161,7 @@ class EditionRow {
     if (!sheet) return wrong.add("formula", error_in_field(Problem::format_not_stated, "formula"));
     plan = plan_of(*read, *sheet, edition.arranging);
     formula = write_formula(*read, Notation::unicode);
-    for (auto const& warning : read->warnings())
-      add(said, "formula, column " + std::to_string(warning.column) + ": " + sentence_of(warning));
+    for (auto const& warning : read->warnings()) add(said, "formula, " + column_and_sentence(warning));
   }
   /// The paper of an account, where the number of copies is asked for.
   void read_account() {

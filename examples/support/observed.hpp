@@ -25,7 +25,7 @@ inline bifolium::Expected<bifolium::YearRange> read_years(std::string_view text)
   auto const date = bifolium::read_date(text);
   if (!date) return date.error();
   if (date->years) return *date->years;
-  return bifolium::error_at(bifolium::Problem::not_years, 1, 1, text.data(), text.size());
+  return bifolium::error_at(bifolium::Problem::not_years, bifolium::TextPlace{}, text);
 }
 /// The region of a place; anywhere, where it is not known or not named.
 inline bifolium::Region region(std::string_view place) {

@@ -113,7 +113,7 @@ TEST_CASE("character references in the fields are characters, in what is read an
   CHECK(refused.unread.size() == field_count);
   for (auto const& one : refused.unread) {
     CHECK(one.error.problem == Problem::bad_character_reference);
-    CHECK(one.error.column == 3);
+    CHECK(one.error.place->column == 3);
     CHECK(!one.rest);
   }
 }
@@ -270,8 +270,8 @@ TEST_CASE("what is read with a doubt is told as a note") {
     CAPTURE(identifier(one.problem));
     REQUIRE(book.doubts.size() == 1);
     CHECK(identifier(book.doubts[0].doubt.problem) == identifier(one.problem));
-    CHECK(book.doubts[0].doubt.line == one.line);
-    CHECK(book.doubts[0].doubt.column == one.column);
+    CHECK(book.doubts[0].doubt.place->line == one.line);
+    CHECK(book.doubts[0].doubt.place->column == one.column);
   }
   CHECK(!described({.pagination = "17 x"}).pagination); // neither a pagination nor a number
 }

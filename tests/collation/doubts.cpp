@@ -93,7 +93,7 @@ TEST_CASE("a bracket that is not closed is told after one that was misread") {
   REQUIRE(formula.warnings().size() == 2);
   CHECK(formula.warnings()[0].problem == Problem::bracket_misread);
   CHECK(formula.warnings()[1].problem == Problem::bracket_not_closed);
-  CHECK(formula.warnings()[1].column == 11);
+  CHECK(formula.warnings()[1].place->column == 11);
   CHECK((*read_formula("Ja-d8")).warnings().size() == 1);          // the one that was misread itself is told once
   CHECK((*read_formula("Ja-d8] A8 [B8)")).warnings().size() == 2); // and so is a round one that closes another
 }

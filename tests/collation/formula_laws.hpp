@@ -31,7 +31,7 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
     return "the grammar alone reads another thing: " + text;
   if (formula.has_value() != count.has_value()) return "one reads, the other does not: " + text;
   auto const points_into = [&](Error const& error) {
-    TextPlace const place{error.line, error.column};
+    auto const place = error.place.value();
     return error.problem != Problem::none && place_in(text, position_of(text, place)) == place &&
            !std::string{message(error)}.empty();
   };

@@ -136,7 +136,7 @@ TEST_CASE("each way to write a formula is read, doubted or refused") { // regres
     REQUIRE((row[2] == "refused") == !formula);
     if (!formula) {
       CHECK(std::to_string(static_cast<int>(formula.error().problem)) == row[3]);
-      CHECK(std::to_string(formula.error().column) == row[4]);
+      CHECK(std::to_string(formula.error().place->column) == row[4]);
       continue;
     }
     CHECK(std::to_string(formula->leaves()) == row[2]);
@@ -169,7 +169,7 @@ TEST_CASE("what runs together is refused or doubted, and says how it should be w
     CAPTURE(text);
     REQUIRE_FALSE(read_formula(text));
     CHECK(read_formula(text).error().problem == problem);
-    CHECK(read_formula(text).error().column == column);
+    CHECK(read_formula(text).error().place->column == column);
     CHECK(count_formula(text).error().problem == problem);
   }
   for (auto const& [text, problem, column] : {
@@ -189,7 +189,7 @@ TEST_CASE("what runs together is refused or doubted, and says how it should be w
     REQUIRE(formula);
     bool told = false;
     for (auto const& warning : formula->warnings())
-      told = told || (warning.problem == problem && warning.column == column);
+      told = told || (warning.problem == problem && warning.place->column == column);
     CHECK(told);
     CHECK(count_formula(text, dialects::bmc)->leaves == formula->leaves());
   }

@@ -163,7 +163,7 @@ TEST_CASE("Joints agree with the formula or speak against it") {
 
 TEST_CASE("Evidence that cannot be read says where") {
   auto const book = book_of("A-C⁴");
-  CHECK(read_joints(book, "A1.4 conjugate; A1.9 disjunct").error().column == 17);
+  CHECK(read_joints(book, "A1.4 conjugate; A1.9 disjunct").error().place->column == 17);
   CHECK(read_joints(book, "A1.9 disjunct").error().limit == 4);
   CHECK(read_joints(book, "A1 conjugate").error().problem == Problem::not_evidence);
   CHECK(read_joints(book, "A1.4 glued").error().problem == Problem::not_evidence);
@@ -181,13 +181,13 @@ TEST_CASE("Evidence that cannot be read says where") {
 
 TEST_CASE("Leaves that cannot be read say where") {
   auto const book = book_of("A-C⁴");
-  CHECK(read_leaves_present(book, "A1-4, D1").error().column == 7);
+  CHECK(read_leaves_present(book, "A1-4, D1").error().place->column == 7);
   CHECK(read_leaves_present(book, "A1-9").error().limit == 4);
   CHECK(read_leaves_present(book, "C-A").error().problem == Problem::run_goes_backwards);
   CHECK(read_leaves_present(book, "A4-1").error().problem == Problem::run_goes_backwards);
   CHECK(read_leaves_present(book, "f.2-13").error().problem == Problem::reference_not_in_book);
   CHECK(read_leaves_present(book, "f.2-").error().problem == Problem::not_a_reference);
-  CHECK(read_leaves_present(book, "A1-").error().column == 4);
+  CHECK(read_leaves_present(book, "A1-").error().place->column == 4);
 }
 
 TEST_CASE("A fold cancelled as one is one piece of paper") {
@@ -314,7 +314,7 @@ TEST_CASE("A remark on what is printed on a leaf is read over; what names no lea
     auto const read = read_leaves_present(book, text);
     REQUIRE(!read);
     CHECK(read.error().problem == Problem::leaves_not_named);
-    CHECK(read.error().column == one.column);
+    CHECK(read.error().place->column == one.column);
   }
   CHECK((*read_leaves_present(book_of("1-4⁸"), "2")).spans.size() == 1); // a gathering of that name
 }
@@ -391,7 +391,7 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
     auto const read = read_leaves_present(book, one.list);
     REQUIRE_FALSE(read);
     CHECK(read.error().problem == one.problem);
-    CHECK(read.error().column == one.column);
+    CHECK(read.error().place->column == one.column);
   }
   // leaves by number, with a blank after the f. or not, as the message for what names no leaf writes them
   CHECK(spans("wants f. 3-4") == spans("wants A3-4"));
@@ -416,7 +416,7 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
   CHECK(wants(book, check_copy(book, gone->spans)) == "wants K8");
   REQUIRE(gone->doubts.size() == 1);
   CHECK(gone->doubts[0].problem == Problem::wanting_in_every_copy);
-  CHECK(gone->doubts[0].column == 11);
+  CHECK(gone->doubts[0].place->column == 11);
 
   for (auto const* text : {"wants", "A-K wants", "lacks.", "wants (", "A (wanting)"}) {
     CAPTURE(text);
@@ -536,8 +536,8 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
     CAPTURE(text);
     CHECK(read_leaves_present(book, text).error().problem == Problem::not_a_reference);
   }
-  CHECK(read_leaves_present(book, "A-C, wants Q1").error().column == 12);
-  CHECK(read_leaves_present(book, "all after C1").error().column == 1); // only of what is wanting
+  CHECK(read_leaves_present(book, "A-C, wants Q1").error().place->column == 12);
+  CHECK(read_leaves_present(book, "all after C1").error().place->column == 1); // only of what is wanting
 }
 
 // How catalogues say that a copy is not whole: common practice, no source.
@@ -568,7 +568,7 @@ TEST_CASE("a word that a copy is imperfect names no leaf") {
         REQUIRE_FALSE(list);
         CHECK(list.error().problem == Problem::leaves_not_named);
         CHECK(list.error().found_text() == word);
-        CHECK(list.error().column == 1 + before.size());
+        CHECK(list.error().place->column == 1 + before.size());
       }
     // before the leaves that are wanting it adds nothing to them
     for (std::string const list :
@@ -589,7 +589,7 @@ TEST_CASE("a word that a copy is imperfect names no leaf") {
     auto const list = read_leaves_present(book, " " + text + " ");
     REQUIRE_FALSE(list);
     CHECK(list.error().problem == Problem::leaves_not_named);
-    CHECK(list.error().column == 2);
+    CHECK(list.error().place->column == 2);
     CHECK(list.error().found_text() == text);
   }
   for (auto const* text : {"torn", "damaged", "mutilated copy", "not complete", "not perfect", "nothing", "none"})
@@ -623,7 +623,7 @@ TEST_CASE("A list of leaves may name bifolia") {
   CHECK(wants(book, check(book, "π A B1.8 B2.7 B4.5 C D1-2 D4-8 B3.6")).empty());
   for (auto const* text : {"B3.9", "χ1.3", "B3.0"})
     CHECK(read_leaves_present(book, text).error().problem == Problem::no_such_leaf);
-  CHECK(read_leaves_present(book, "A, B3.9").error().column == 4);
+  CHECK(read_leaves_present(book, "A, B3.9").error().place->column == 4);
   CHECK(read_leaves_present(book, "B3.9").error().limit == 8);
   for (auto const* text : {"B6.3", "B3.3"})
     CHECK(read_leaves_present(book, text).error().problem == Problem::run_goes_backwards);
@@ -680,7 +680,7 @@ TEST_CASE("A name of several leaves in a list is told") {
   REQUIRE(leaves);
   REQUIRE(leaves->warnings().size() == 1);
   CHECK(leaves->warnings()[0].problem == Problem::name_of_several);
-  CHECK(leaves->warnings()[0].column == 8);
+  CHECK(leaves->warnings()[0].place->column == 8);
 }
 
 TEST_CASE(

@@ -117,8 +117,8 @@ TEST_CASE("what cannot be a leaf or its evidence is refused with its column") {
     CAPTURE(one.text);
     auto const error = refused(one.text);
     CHECK(error.problem == one.problem);
-    CHECK(error.line == 1);
-    CHECK(error.column == one.column);
+    CHECK(error.place->line == 1);
+    CHECK(error.place->column == one.column);
   }
   auto const formula = *read_formula("8°: A-C8");
   IdealCopy const book{formula};
@@ -145,7 +145,7 @@ TEST_CASE("items of several gatherings in any order") { // constructed
   auto const many = read_paper_seen(book, "C1 vertical; A2 absent; C2 absent; a3 absent", {.runs = 2});
   REQUIRE_FALSE(many);
   CHECK(many.error().problem == Problem::too_many_runs);
-  CHECK(many.error().column == 36); // a3
+  CHECK(many.error().place->column == 36); // a3
   CHECK(read_paper_seen(book, "C1 vertical; A2 absent; C2 absent; a3 absent", {.runs = 3}));
 }
 

@@ -199,7 +199,7 @@ TEST_CASE("a number is read as it is written, exactly") {
     auto const read = read_fraction(text);
     REQUIRE(!read);
     CHECK(read.error().problem == problem);
-    CHECK(read.error().column == column);
+    CHECK(read.error().place->column == column);
   }
   STATIC_CHECK(3.2_percent == Fraction{16, 5});
   STATIC_CHECK(5_percent == Fraction{5});

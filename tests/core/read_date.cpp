@@ -207,7 +207,7 @@ TEST_CASE("a year of another era is refused, unless one of ours is beside it") {
     auto const date = read_date(text);
     REQUIRE_FALSE(date);
     CHECK(date.error().problem == Problem::other_era);
-    CHECK(date.error().column == column);
+    CHECK(date.error().place->column == column);
     auto const quoted = std::string{date.error().found_text()};
     CHECK(found.starts_with(quoted)); // cut where it is long
     CHECK((quoted == found || quoted.size() >= 20));
@@ -469,7 +469,7 @@ TEST_CASE("no date, and no date known") {
   CHECK(read_date("16 S. Martin").error().problem == Problem::not_years); // neither a year nor the 16th century
   auto const backwards = read_date("in 1650-1640");
   CHECK(backwards.error().problem == Problem::impossible_years);
-  CHECK(backwards.error().column == 4);
+  CHECK(backwards.error().place->column == 4);
 }
 
 TEST_CASE("parts of a year may be supplied") { // constructed
@@ -503,7 +503,7 @@ TEST_CASE("what is doubtful is told with its place") {
   };
   // constructed
   CHECK(doubt("MDCCXXV [1752]").problem == Problem::date_numerals_differ);
-  CHECK(doubt("MDCCXXV [1752]").column == 10);
+  CHECK(doubt("MDCCXXV [1752]").place->column == 10);
   CHECK(doubt("MDCCXXV [1752]").limit == 1725);
   CHECK(doubt("1765, 1770").problem == Problem::several_dates);
   CHECK(doubt("c1890").problem == Problem::circa_or_copyright);

@@ -69,13 +69,13 @@ TEST_CASE("a cursor looks ahead without moving, and never beyond the text") {
   CHECK(TextCursor{"²"}.take_raised_number(2) == 2);
   CHECK(after("²¹", [](TextCursor& c) { c.take_raised_number(20); }) == 0);
   auto const error = TextCursor{"ab\ncd"}.error(Problem::number_too_large, {4, 5}, 7);
-  CHECK(error.line == 2);
-  CHECK(error.column == 2);
+  CHECK(error.place->line == 2);
+  CHECK(error.place->column == 2);
   CHECK(error.found_text() == "d");
   CHECK(error.limit == 7);
   CHECK(TextCursor{"abc"}.error_from(1, Problem::number_too_large, 8).limit == 8);
   CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large, 9).limit == 9);
-  CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large).column == 3);
+  CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large).place == TextPlace{1, 3});
   CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large).limit == 0);
   CHECK(TextCursor{"abc"}.error_from(1, Problem::number_too_large).limit == 0);
   CHECK(TextCursor{"abc"}.error(Problem::number_too_large, {1, 2}).limit == 0);
@@ -170,7 +170,7 @@ TEST_CASE("an error has the line and the column in characters, in whatever order
   std::string const text = "8°: A–K⁸\nzweite Zeile: é\n\n³";
   auto const place = [&](TextCursor& cursor, std::size_t at) {
     auto const error = cursor.error_from(at, Problem::trailing_text);
-    return std::pair{error.line, error.column};
+    return std::pair{error.place->line, error.place->column};
   };
   // the truth, one character after the other
   std::vector<std::pair<std::uint32_t, std::uint32_t>> truth(text.size() + 1);
@@ -216,7 +216,7 @@ TEST_CASE("an error of a part of a text gets its place in the whole text") {
   auto const part = TextCursor{text.substr(start)}.error_from(3, Problem::trailing_text);
   CHECK(error_after(place_in(text, start), part) == error_in(text, {start + 3, text.size()}, Problem::trailing_text));
   auto const in_line_two = TextCursor{text}.error_from(text.find("signed"), Problem::trailing_text);
-  CHECK(error_after({5, 30}, in_line_two) == error_at(Problem::trailing_text, {6, 1}, "signed $4 ?"));
+  CHECK(error_after({5, 30}, in_line_two) == error_at(Problem::trailing_text, TextPlace{6, 1}, "signed $4 ?"));
   CHECK(error_after({5, 30}, error_in_field(Problem::not_stated, "signing")) ==
         error_in_field(Problem::not_stated, "signing"));
 }

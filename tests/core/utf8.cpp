@@ -68,7 +68,7 @@ TEST_CASE("short text and errors never hold half a character") {
   ShortText<4> text;
   CHECK_FALSE(text.assign("ab⁸"));
   CHECK(text == "ab");
-  auto const error = error_at(Problem::no_such_piece, 2, 14, "abcdefghijklmnopqrstuv⁸", 25);
+  auto const error = error_at(Problem::no_such_piece, TextPlace{2, 14}, "abcdefghijklmnopqrstuv⁸");
   CHECK(std::string{error.found} == "abcdefghijklmnopqrstuv");
   CHECK(message(error) == "line 2, column 14: no piece has the name 'abcdefghijklmnopqrstuv'");
 }
@@ -129,7 +129,7 @@ TEST_CASE("a message is one line of UTF-8 whatever byte it quotes, and what is s
     CHECK((one_line(text) == text) == sound);
     CHECK(fits_in_one_line(one_line(text)));
     if (byte == 0) continue; // ends what an error quotes
-    auto const told = message(error_at(Problem::no_signature, 1, 1, text.data(), text.size()));
+    auto const told = message(error_at(Problem::no_signature, TextPlace{}, text));
     CHECK(fits_in_one_line(told));
     CHECK(told.find("'" + one_line(text) + "'") != told.npos);
   }

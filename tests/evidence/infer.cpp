@@ -477,12 +477,12 @@ TEST_CASE("leaves and sizes as records write them") {
   STATIC_CHECK(read_gathering_sizes("8;4") == GatheringSizes{8, 4});
   STATIC_CHECK(read_gathering_sizes("8.4.8.4") == GatheringSizes{8, 4});
   CHECK(read_gathering_sizes("12/6") == GatheringSizes{12, 6});
-  CHECK(read_gathering_sizes("8.4.6").error().column == 5);
+  CHECK(read_gathering_sizes("8.4.6").error().place->column == 5);
   for (auto const* text : {"", "0", "8;", "8 4", "eight", "8.5.6", "4294967304", "8;99999999999999999999"})
     CHECK(read_gathering_sizes(text).error().problem == Problem::not_a_gathering_size);
   STATIC_CHECK((*read_leaves_seen("7 fore-edge horizontal"))[0].chain_lines == ChainLines::horizontal);
   CHECK((*read_leaves_seen("1 absent, 2 vertical"))[1].mark == MarkPlace::unknown);
-  CHECK(read_leaves_seen("1 gutter; 2").error().column == 12);
+  CHECK(read_leaves_seen("1 gutter; 2").error().place->column == 12);
   CHECK(read_leaves_seen("1 gutter centre").error().problem == Problem::not_leaves_seen);
   // what cannot be together
   CHECK(observe({.leaves = *read_leaves_seen("1 gutter")}).error().problem == Problem::gathering_size_needed);

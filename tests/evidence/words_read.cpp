@@ -37,8 +37,8 @@ template <class T, std::size_t N> void are_the_words(Problem problem, std::pair<
     auto const read = read_word<T>(none);
     REQUIRE_FALSE(read);
     CHECK(identifier(read.error().problem) == identifier(problem));
-    CHECK(read.error().line == 1);
-    CHECK(read.error().column == 1);
+    CHECK(read.error().place->line == 1);
+    CHECK(read.error().place->column == 1);
     CHECK(read.error().found == std::string_view{none});
     for (auto const& one : words_of<T>()) CHECK(has_word(sentence(problem), one.word));
   }
@@ -92,8 +92,8 @@ TEST_CASE("as many leaves are read as their evidence has room for, and one more 
   auto const more = read_leaves_seen(text + "25 gutter");
   REQUIRE_FALSE(more);
   CHECK(more.error().problem == Problem::too_many_leaves_seen);
-  CHECK(more.error().line == 1);
-  CHECK(more.error().column == text.size() + 1);
+  CHECK(more.error().place->line == 1);
+  CHECK(more.error().place->column == text.size() + 1);
 }
 
 TEST_CASE("marks in vellum are doubted, the watermark as well as the countermark") {

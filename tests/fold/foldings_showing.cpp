@@ -234,7 +234,7 @@ TEST_CASE("what contradicts an earlier line about a leaf is an error, and what a
         std::string{"gathering of 8\n1 vertical gutter bolt head 3 hole at tail\n1.8 conjugate\n"}.append(second));
     REQUIRE_FALSE(read);
     CHECK(read.error().problem == Problem::leaf_seen_twice);
-    CHECK(read.error().line == 4);
+    CHECK(read.error().place->line == 4);
   }
   for (auto const* second : {"1 vertical", "1 gutter", "1 marked", "1 bolt head", "1 bolt head 3", "1 hole",
                              "1 hole at tail", "8.1 conjugate", "2-3 horizontal", "1 deckle tail"}) {
@@ -385,8 +385,8 @@ TEST_CASE("what is no fact of a leaf is named with its place") {
     auto const read = read_seen_leaves(one.text);
     REQUIRE_FALSE(read);
     CHECK(read.error().problem == one.problem);
-    CHECK(read.error().line == one.line);
-    CHECK(read.error().column == one.column);
+    CHECK(read.error().place->line == one.line);
+    CHECK(read.error().place->column == one.column);
   }
 }
 

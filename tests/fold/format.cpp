@@ -102,7 +102,7 @@ TEST_CASE("what is no format says where") {
   CHECK(read_format("1/0°").error().problem == Problem::unknown_format);
   auto const error = read_format("8° quarto").error();
   CHECK(error.problem == Problem::trailing_text);
-  CHECK(error.column == 4);
+  CHECK(error.place->column == 4);
   CHECK_FALSE(read_format("(4to"));
   CHECK_FALSE(format_at_start("octavos"));
   CHECK(format_at_start("8°: A⁸")->bytes == 3);

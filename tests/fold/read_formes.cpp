@@ -115,8 +115,8 @@ TEST_CASE("what is not a forme is named with its place") {
     auto const read = read_formes(one.text);
     REQUIRE_FALSE(read);
     CHECK(read.error().problem == one.problem);
-    CHECK(read.error().line == one.line);
-    CHECK(read.error().column == one.column);
+    CHECK(read.error().place->line == one.line);
+    CHECK(read.error().place->column == one.column);
     CHECK(read.error().found_text() == one.found);
   }
   std::string wide = "outer\n";

@@ -187,8 +187,8 @@ TEST_CASE("no text makes the reader do anything but answer") {
     auto const scheme = read_scheme(text);
     if (!scheme) {
       auto const lines = static_cast<std::uint32_t>(std::count(text.begin(), text.end(), '\n')) + 1;
-      REQUIRE(scheme.error().line <= lines);
-      REQUIRE(scheme.error().column >= 1);
+      REQUIRE(scheme.error().place->line <= lines);
+      REQUIRE(scheme.error().place->column >= 1);
       continue;
     }
     REQUIRE(*read_scheme(write_scheme(*scheme)) == *scheme);

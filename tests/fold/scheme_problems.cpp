@@ -49,8 +49,8 @@ void is_told(Wrong const& wrong) {
   auto const& error = folded.error();
   INFO(message(error));
   CHECK(identifier(error.problem) == identifier(wrong.problem));
-  CHECK(error.line == marked.line);
-  CHECK(error.column == marked.column);
+  CHECK(error.place->line == marked.line);
+  CHECK(error.place->column == marked.column);
   CHECK(error.found == wrong.found);
   CHECK(error.limit == wrong.limit);
 }

@@ -114,7 +114,7 @@ TEST_CASE("a crease beside the paper is named with all its digits") {
     REQUIRE(scheme);
     for (auto const& error : {walk(*scheme).error(), fold(*scheme).error()}) {
       CHECK(error.problem == Problem::line_outside_piece);
-      CHECK(error.line == 3);
+      CHECK(error.place->line == 3);
       CHECK(std::string{error.found} == std::to_string(line));
     }
   }

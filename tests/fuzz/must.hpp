@@ -23,15 +23,15 @@ inline void must_point_into(std::string_view text, bifolium::Error const& error)
   std::string const shown{text};
   must(error.problem != bifolium::Problem::none, "an error without a problem", shown);
   must(bifolium::sentence(error.problem) != "an unknown problem", "an error without a sentence", shown);
-  must(error.line >= 1 && error.column >= 1, "a line or column before the first", shown);
+  must(error.place && error.place->line >= 1 && error.place->column >= 1, "a line or column before the first", shown);
   std::size_t start = 0;
-  for (std::uint32_t line = 1; line < error.line; ++line) {
+  for (std::uint32_t line = 1; line < error.place->line; ++line) {
     auto const end = text.find('\n', start);
     must(end != text.npos, "a line after the last", shown);
     start = end + 1;
   }
   auto const line = text.substr(start, text.find('\n', start) - start);
-  must(error.column <= bifolium::column_of(line, line.size()), "a column after the end of its line", shown);
+  must(error.place->column <= bifolium::column_of(line, line.size()), "a column after the end of its line", shown);
   static_cast<void>(bifolium::message(error));
 }
 

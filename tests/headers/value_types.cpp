@@ -236,7 +236,7 @@ template struct Allocating<NamedPlace, regular>;
 template struct Trivial<YearRange, 8, regular | hashed>;
 template struct Trivial<TextSpan, 16, regular>;
 template struct Trivial<TextCursor, 40>;
-template struct Trivial<TextPlace, 8, regular>;
+template struct Trivial<TextPlace, 8, regular | ordered>;
 template struct Trivial<PlaceCounter, 16, empty>;
 template struct Trivial<Place, 40, regular>;
 template struct Trivial<CountryCode, 40, regular>;

@@ -170,7 +170,7 @@ TEST_CASE(
 
 TEST_CASE("what is no signature is an error with its column") {
   CHECK(read_signature("").error().problem == Problem::no_signature);
-  CHECK(read_signature("A8").error() == error_at(Problem::trailing_text, 1, 2, "8", 1));
+  CHECK(read_signature("A8").error() == error_at(Problem::trailing_text, TextPlace{1, 2}, "8"));
   CHECK(read_signature("99999A").error().problem == Problem::multiple_too_high);
   CHECK(read_signature("[a name that is longer than any]").error().problem == Problem::mark_too_long);
   // the name is quoted, and not what comes after it
@@ -185,8 +185,8 @@ TEST_CASE("a quoted mark whose entities would make markup or another entity is r
     auto const read = read_signature('"' + text + '"');
     REQUIRE_FALSE(read);
     CHECK(read.error().problem == Problem::unknown_mark);
-    CHECK(read.error().line == 1);
-    CHECK(read.error().column == 2);
+    CHECK(read.error().place->line == 1);
+    CHECK(read.error().place->column == 2);
   }
   // other entities are their characters, and what is written with them reads back
   for (std::string const text : {"a&lt;b", "a&gt;b", "G&amp;H", "^&lt;"}) {

@@ -337,7 +337,7 @@ TEST_CASE("what is no length is an error that says where") {
     CAPTURE(text);
     REQUIRE(!length);
     CHECK(length.error().problem == problem);
-    CHECK(length.error().column == column);
+    CHECK(length.error().place->column == column);
     CHECK(message(length.error()).size() > 20);
   }
   CHECK(message(read_length("187").error()) ==

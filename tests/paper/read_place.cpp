@@ -164,7 +164,7 @@ TEST_CASE("an unknown place is told, and words that are no place") {
   auto const unknown = read_place("Printed at Bennington"); // DCRMR 5.21.31; the table has no such town
   REQUIRE(!unknown);
   CHECK(unknown.error().problem == Problem::unknown_place);
-  CHECK(unknown.error().column == 12);
+  CHECK(unknown.error().place->column == 12);
   CHECK(message(unknown.error()) == "line 1, column 12: no place of printing is known as 'Bennington'");
   CHECK(read_place("").error().problem == Problem::unexpected_end);
   CHECK(read_place("[?]").error().problem == Problem::unexpected_end);

@@ -33,7 +33,7 @@ public:
   [[nodiscard]] std::string const& text() const { return text_; }
 };
 std::string failed(Error const& error) {
-  return "error " + std::string{identifier(error.problem)} + " at " + std::to_string(error.column);
+  return "error " + std::string{identifier(error.problem)} + " at " + std::to_string(error.place->column);
 }
 std::string figure(double number) {
   auto text = std::to_string(number);

@@ -112,7 +112,7 @@ TEST_CASE("gatherings that there cannot be are told as such, where they are stat
     for (auto const& told : {record.error(), formula.error(), count.error()}) {
       CHECK(told.problem == one.problem);
       CHECK(told.limit == one.limit);
-      CHECK(told.column == one.column);
+      CHECK(told.place->column == one.column);
     }
   }
   // the counts of a run have the same limits

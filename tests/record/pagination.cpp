@@ -68,7 +68,7 @@ TEST_CASE("A figure in brackets is so many pages, or the number of one") { // co
   auto const either = pagination("pp. 1 [2]");
   REQUIRE(either.warnings().size() == 1);
   CHECK(either.warnings()[0].problem == Problem::bracket_read_as_number);
-  CHECK(either.warnings()[0].column == 7);
+  CHECK(either.warnings()[0].place->column == 7);
 }
 
 TEST_CASE("A foliation numbers rectos") { // the extent: EEBO-TCP A01466 (CC0), [2], 152 leaves
@@ -136,7 +136,7 @@ TEST_CASE("Statements are written in one way, and read back the same") { // a la
 }
 
 TEST_CASE("A text that is not a pagination is refused at the place where it stops being one") {
-  CHECK(read_pagination("pp. [8] 10-5").error().column == 9);
+  CHECK(read_pagination("pp. [8] 10-5").error().place->column == 9);
   CHECK(read_pagination("").error().problem == Problem::not_a_pagination);
   CHECK(!read_pagination("pp. [8"));
   CHECK(!read_pagination("pp. 0"));
@@ -159,7 +159,7 @@ TEST_CASE("A misprint of a page that turns out to be omitted is a doubt") { // r
   CHECK(read.misprints.empty());
   REQUIRE(read.warnings().size() == 1);
   CHECK(read.warnings()[0].problem == Problem::fault_of_no_page);
-  CHECK(read.warnings()[0].column == 23);
+  CHECK(read.warnings()[0].place->column == 23);
   CHECK(write_pagination(read) == "pp. 1 3-55");
   CHECK((*read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 12]")).misprints.size() == 1);
 }
@@ -171,7 +171,7 @@ TEST_CASE(
   REQUIRE(read.warnings().size() == 1);
   CHECK(read.warnings()[0].problem == Problem::number_read_as_total);
   CHECK(read.warnings()[0].found_text() == "xvi");
-  CHECK(read.warnings()[0].column == 12);
+  CHECK(read.warnings()[0].place->column == 12);
   CHECK((*read_pagination("pp. i-xvi, 205")).pages() == 16 + 205);
   CHECK((*read_pagination("pp. i-xvi, 205")).warnings().size() == 1);
   CHECK((*read_pagination("pp. xvi, 205")).warnings().empty()); // no number here is of a range

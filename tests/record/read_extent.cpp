@@ -324,7 +324,7 @@ TEST_CASE("a dash after an even number in brackets parts two sequences, unless t
     CHECK(read.pagination.runs.size() == runs);
     REQUIRE(!read.warnings().empty());
     CHECK(read.warnings()[0].problem == Problem::bracket_read_as_count);
-    CHECK(read.warnings()[0].column == column);
+    CHECK(read.warnings()[0].place->column == column);
   }
   auto const read = extent("[8]-320 p.");
   CHECK(read.pagination.runs[0].numbering == Numbering::none);

@@ -82,10 +82,10 @@ TEST_CASE("a full note has the formula, the pages and the signing") {
 }
 
 TEST_CASE("errors and doubts have their column in the note") {
-  CHECK(read_signature_note("Signatures: A⁸ (B⁴").error().column >= 16);
+  CHECK(read_signature_note("Signatures: A⁸ (B⁴").error().place->column >= 16);
   auto const doubtful = note("Signatures (Hebrew א): A⁸ A-B⁴");
   REQUIRE(!doubtful.formula.warnings().empty());
-  CHECK(doubtful.formula.warnings()[0].column == 27);
+  CHECK(doubtful.formula.warnings()[0].place->column == 27);
   CHECK(!read_signature_note("Signatures: "));
   CHECK(!read_signature_note(""));
 }

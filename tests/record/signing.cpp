@@ -95,7 +95,7 @@ TEST_CASE("Exceptions that are none are warned of") { // constructed
   CHECK(Book{"A-C⁸ [$4 (-A5) signed]"}.how.warnings().at(0).problem == Problem::exception_changes_nothing);
   auto const absent = Book{"A-C⁸ [$4 (-A4, D1) signed]"}.how.warnings().at(0);
   CHECK(absent.problem == Problem::signing_of_no_leaf);
-  CHECK(absent.column == 11);
+  CHECK(absent.place->column == 11);
   CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings().at(0).problem == Problem::signing_of_no_leaf);
   // a range is doubted once, where the doubt begins and as far as it goes
   auto const range = Book{"A-C⁸ [$4 (-A3-64, B9, B10) signed]"}.how.warnings();
@@ -107,8 +107,8 @@ TEST_CASE("Exceptions that are none are warned of") { // constructed
   CHECK(range[2].found_text() == "B9"); // named by themselves
   CHECK(range[3].found_text() == "B10");
   CHECK(signing_of(*read_formula("A-C⁸")).error().problem == Problem::not_stated);
-  CHECK(read_signing("[$ signed]").error().column == 2);
-  CHECK(read_signing("[$4 signed; handsomely]").error().column == 13);
+  CHECK(read_signing("[$ signed]").error().place->column == 2);
+  CHECK(read_signing("[$4 signed; handsomely]").error().place->column == 13);
   CHECK(!read_signing(""));
 }
 
@@ -134,7 +134,7 @@ TEST_CASE("Statements of signing are written in one way, and formulas keep their
 
 TEST_CASE(
     "A gathering named by a figure, and a misprint with a quotation mark in it, are written so that they read back") {
-  CHECK(read_signing(std::string_view{"$1[$1mis-signed as \0'", 21}).error().column ==
+  CHECK(read_signing(std::string_view{"$1[$1mis-signed as \0'", 21}).error().place->column ==
         20); // regression: found by fuzzing
   // regression: found by fuzzing
   for (std::string_view text :
@@ -170,7 +170,7 @@ TEST_CASE("A figure is a leaf of the gathering before, unless it belongs to a ma
   REQUIRE(closed.size() == 3);
   CHECK(closed[1] == exception(a, 4));
   CHECK(closed[2] == SigningException{true, {false, Signature::letter('B'), 5}});
-  CHECK(read_signing("[$4 (-A3,0) signed]").error().column == 10);
+  CHECK(read_signing("[$4 (-A3,0) signed]").error().place->column == 10);
   auto const late = signing("[$4 signed; 2)(3 as B; -A1]"); // written after A1
   CHECK(signing(write_signing(late).c_str()) == late);
 }
@@ -182,7 +182,7 @@ TEST_CASE("each exception is weighed against what was said of its leaf before") 
     std::string columns;
     for (auto const& doubt : how->warnings()) {
       CHECK(doubt.problem == Problem::exception_changes_nothing);
-      columns += std::to_string(doubt.column) + ' ';
+      columns += std::to_string(doubt.place->column) + ' ';
     }
     return columns;
   };
@@ -236,7 +236,7 @@ TEST_CASE("a mark that is one only before a leaf is not read without one") {
     auto const read = read_signing(text);
     REQUIRE_FALSE(read);
     CHECK(read.error().problem == Problem::not_a_signing);
-    CHECK(read.error().line == 1);
+    CHECK(read.error().place->line == 1);
   }
   // a symbol in parentheses is a mark by itself
   auto const symbol = read_signing("[$3 (-(*), A2)]");

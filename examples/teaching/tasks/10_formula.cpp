@@ -18,7 +18,7 @@ template <auto const& formula> inline constexpr auto counted = count_formula(for
 template <auto const& formula, int leaves, int gatherings> constexpr bool says() {
   if constexpr (!counted<formula>.has_value())
     return mark<false, your_formula, because<counted<formula>.error().problem>,
-                at_character<int{counted<formula>.error().column}>>();
+                at_character<int{counted<formula>.error().place->column}>>();
   else
     return mark < counted<formula>->leaves == leaves &&
                counted<formula>->gatherings == gatherings,

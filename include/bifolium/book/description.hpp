@@ -6,6 +6,7 @@
 
 #include <bifolium/book/field.hpp>
 #include <bifolium/collation/read_formula.hpp>
+#include <bifolium/core/error.hpp>
 #include <bifolium/core/text_place.hpp>
 #include <bifolium/core/year_range.hpp>
 #include <bifolium/evidence/observation.hpp>

@@ -23,7 +23,7 @@ inline namespace v0 {
 [[nodiscard]] inline Expected<Reference> read_reference(IdealCopy const& book, std::string_view text) {
   auto const found = detail::find_reference(book, text);
   if (!found) return error_of_text(text, found.error());
-  if (!book.leaf_number(found->leaf)) return error_at(Problem::reference_not_in_book, 1, 1, text.data(), text.size());
+  if (!book.leaf_number(found->leaf)) return error_at(Problem::reference_not_in_book, TextPlace{}, text);
   return found;
 }
 

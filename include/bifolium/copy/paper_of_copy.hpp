@@ -83,8 +83,8 @@ class PaperSeenReader {
     if (auto const read = read_seen_leaves(heading(first->leaf.gathering) + line); !read) {
       // the column counts from the number of the leaf; the text has its signature, too
       auto const& wrong = read.error();
-      if (wrong.column <= number_length) return at_item(wrong, item);
-      auto const in_facts = static_cast<std::uint32_t>(wrong.column - number_length);
+      if (!wrong.place || wrong.place->column <= number_length) return at_item(wrong, item);
+      auto const in_facts = static_cast<std::uint32_t>(wrong.place->column - number_length);
       return error_at(wrong.problem, place_after(place_of_part(facts), {1, in_facts}), wrong.found_text(), wrong.limit);
     }
     items_.push_back({first->leaf.gathering, static_cast<std::string&&>(line), item});
@@ -107,7 +107,7 @@ class PaperSeenReader {
     for (auto i = first; i < items_.size() && items_[i].at == at; ++i) text.append(items_[i].line);
     auto const read = read_seen_leaves(text);
     if (!read) { // line 1 is the heading, and each item is a line
-      auto const line = std::size_t{read.error().line};
+      auto const line = std::size_t{read.error().place.value_or(TextPlace{}).line};
       return at_item(read.error(), items_[line < 2 ? first : first + line - 2].words);
     }
     return PaperSeen{at, read->front()};

@@ -7,9 +7,9 @@
 #pragma once
 
 #include <bifolium/core/detail/character_names.hpp>
+#include <bifolium/core/error.hpp>
 #include <bifolium/core/partition_point.hpp>
 #include <bifolium/core/read_utf8.hpp>
-#include <bifolium/core/text_place.hpp>
 
 #include <optional>
 #include <vector>
@@ -182,13 +182,12 @@ public:
     std::size_t at = 0;
     TextPlace here; // of `at` in `text()`
     for (auto& error : errors) {
-      TextPlace const wanted{error.line, error.column};
-      if (!error.is_in_text()) continue;
+      if (!error.place) continue;
+      auto const wanted = *error.place;
       if (wanted.line < here.line || (wanted.line == here.line && wanted.column < here.column)) at = 0, here = {};
       for (; at < text_.size() && here != wanted; at += decode(text(), at).bytes)
         here = text_[at] == '\n' ? TextPlace{here.line + 1, 1} : TextPlace{here.line, here.column + 1};
-      auto const place = places.place(original_, original(at));
-      error.line = place.line, error.column = place.column;
+      error.place = places.place(original_, original(at));
     }
   }
 };

@@ -23,7 +23,7 @@ inline std::string sentence_of(Error const& error) {
 /// there is no text, the message names the field: `'copies' must not be less than zero`.
 inline std::string message(Error const& error) {
   detail::ErrorWords words;
-  words.add_place(error.problem, error.line, error.column, error.found_text());
+  words.add_place(error.problem, error.place, error.found_text());
   words.add_sentence(error.problem, error.limit, error.found_text(), error.is_in_text());
   return std::string{words.view()};
 }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 /// Lines and columns. Readers work with positions in bytes; a person who reads an error needs the line and the column.
-/// All readers count them here, so that a list on several lines gets the right line from each.
+/// All readers count them here, so that a list on several lines gets the right line from each. core/error.hpp has the
+/// errors that name such a place.
 #pragma once
 
-#include <bifolium/core/error.hpp>
-#include <bifolium/core/text_span.hpp>
 #include <bifolium/core/utf8.hpp>
 
+#include <compare>
 #include <cstddef>
 #include <cstdint>
 #include <string_view>
@@ -18,7 +18,7 @@ inline namespace v0 {
 struct TextPlace {
   std::uint32_t line{1};   ///< the line, from 1
   std::uint32_t column{1}; ///< the column in that line, in characters from 1
-  friend constexpr bool operator==(TextPlace, TextPlace) = default;
+  friend constexpr auto operator<=>(TextPlace, TextPlace) = default;
 };
 
 /// Counts the lines and columns of one text. Counting starts at the last place, so that places in the order of the text
@@ -63,26 +63,6 @@ constexpr std::size_t position_of(std::string_view text, TextPlace place, TextPl
 constexpr TextPlace place_after(TextPlace start, TextPlace place) noexcept {
   if (place.line == 1) return {start.line, start.column + place.column - 1};
   return {start.line + place.line - 1, place.column};
-}
-
-/// Returns an error of a part of a text with its line and column in the whole text, where the part begins at `start`.
-/// An error in a field stays as it is.
-constexpr Error error_after(TextPlace start, Error error) noexcept {
-  if (!error.is_in_text()) return error;
-  auto const place = place_after(start, {error.line, error.column});
-  error.line = place.line, error.column = place.column;
-  return error;
-}
-
-/// Makes an error at a place of a text that quotes `found`.
-constexpr Error error_at(Problem problem, TextPlace place, std::string_view found, std::int64_t limit = 0) {
-  return error_at(problem, place.line, place.column, found.data(), found.size(), limit);
-}
-
-/// Makes an error for a part of a text, with its line and column, that quotes this part. Precondition: where.from <=
-/// where.to <= text.size().
-constexpr Error error_in(std::string_view text, TextSpan where, Problem problem, std::int64_t limit = 0) {
-  return error_at(problem, place_in(text, where.from), where.of(text), limit);
 }
 
 } // namespace v0

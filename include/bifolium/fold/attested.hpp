@@ -78,9 +78,10 @@ public:
   /// Returns the scheme, read from its text.
   [[nodiscard]] constexpr Scheme scheme() const {
     auto const read = read_scheme(text());
-    if (!read)
-      scheme_text_is_wrong_at(static_cast<int>(read.error().line), static_cast<int>(read.error().column),
-                              read.error().problem);
+    if (!read) {
+      auto const at = read.error().place.value_or(TextPlace{});
+      scheme_text_is_wrong_at(static_cast<int>(at.line), static_cast<int>(at.column), read.error().problem);
+    }
     return *read;
   }
   /// Returns the scheme, read from its text, so that a function of a `Scheme` takes a row of the table:
@@ -139,9 +140,10 @@ consteval Attested operator""_scheme(char const* id, std::size_t size) {
 /// arguments of a call (clang) show the line and the column; all compilers show them for `written<"...">()`.
 consteval Scheme written(std::string_view text) {
   auto const read = read_scheme(text);
-  if (!read)
-    scheme_text_is_wrong_at(static_cast<int>(read.error().line), static_cast<int>(read.error().column),
-                            read.error().problem);
+  if (!read) {
+    auto const at = read.error().place.value_or(TextPlace{});
+    scheme_text_is_wrong_at(static_cast<int>(at.line), static_cast<int>(at.column), read.error().problem);
+  }
   return *read;
 }
 
@@ -167,7 +169,8 @@ template <SchemeText text> consteval auto written() {
   if constexpr (read.has_value())
     return *read;
   else
-    return the_text_of_the_scheme_is_wrong<read.error().problem, int{read.error().line}, int{read.error().column}>{};
+    return the_text_of_the_scheme_is_wrong<read.error().problem, int{read.error().place.value_or(TextPlace{}).line},
+                                           int{read.error().place.value_or(TextPlace{}).column}>{};
 }
 
 /// The schemes that are used most often. `SchemeRow` has all 61, and `"..."_scheme` finds each by its id.

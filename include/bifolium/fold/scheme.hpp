@@ -54,7 +54,7 @@ public:
 namespace detail {
 /// Makes an error about a part of a scheme that quotes `found`. Without a text it has no line.
 constexpr Error error_in_scheme(Problem problem, SourcePlace place, std::string_view found, std::int64_t limit = 0) {
-  return error_at(problem, place.in_text().value_or(TextPlace{0, 0}), found, limit);
+  return error_at(problem, place.in_text(), found, limit);
 }
 } // namespace detail
 

@@ -11,17 +11,19 @@ namespace bifolium {
 inline namespace v0 {
 
 /// This template is never defined. A compiler shows its name and arguments if a scheme does not fold. `because` is the
-/// problem, whose sentence is in the page of errors; `line` and `column` are places in the scheme's text.
+/// problem, whose sentence is in the page of errors; `line` and `column` are the place in the scheme's text, or 0 and 0
+/// of a scheme that was not read from a text.
 template <Problem because, int line, int column> struct the_scheme_does_not_fold;
 
 namespace detail {
 template <auto const& S> inline constexpr auto tried_once = fold(scheme_of<S>());
+template <auto const& S> inline constexpr auto place_tried = tried_once<S>.error().place.value_or(TextPlace{0, 0});
 template <auto const& S> constexpr auto fold_exactly() {
   if constexpr (tried_once<S>.has_value())
     return Fold<scheme_of<S>().cells()>{*tried_once<S>};
   else
-    return the_scheme_does_not_fold<tried_once<S>.error().problem, int{tried_once<S>.error().line},
-                                    int{tried_once<S>.error().column}>{};
+    return the_scheme_does_not_fold<tried_once<S>.error().problem, int{place_tried<S>.line},
+                                    int{place_tried<S>.column}>{};
 }
 template <auto const& S> inline constexpr auto folded_once = fold_exactly<S>();
 } // namespace detail

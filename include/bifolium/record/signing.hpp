@@ -8,6 +8,7 @@
 
 #include <bifolium/collation/reference.hpp>
 #include <bifolium/core/character_references.hpp>
+#include <bifolium/core/error.hpp>
 #include <bifolium/core/text_place.hpp>
 
 namespace bifolium {

@@ -35,10 +35,10 @@ class FieldAudit {
 
   /// A field has one line as a rule, so the line is said only where there are more.
   static std::string column_words(Error const& error) {
-    if (!error.is_in_text()) return {}; // of a text that was too long
+    if (!error.place) return {}; // of a text that was too long
     std::string words = " (";
-    if (error.line > 1) words.append("line ").append(std::to_string(error.line)).append(", ");
-    return words.append("column ").append(std::to_string(error.column)).append(")");
+    if (error.place->line > 1) words.append("line ").append(std::to_string(error.place->line)).append(", ");
+    return words.append("column ").append(std::to_string(error.place->column)).append(")");
   }
   void unread() {
     for (auto const& part : book_.unread) {

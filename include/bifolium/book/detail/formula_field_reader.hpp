@@ -70,13 +70,11 @@ class FormulaFieldReader : protected FieldReader {
     std::vector<std::uint32_t> order;
     for (std::uint32_t i = 0; i < all.size(); ++i)
       if (all[i].problem == Problem::text_not_read) order.push_back(i);
-    merge_sort(order, [&](std::uint32_t a, std::uint32_t b) {
-      return all[a].line != all[b].line ? all[a].line < all[b].line : all[a].column < all[b].column;
-    });
+    merge_sort(order, [&](std::uint32_t a, std::uint32_t b) { return all[a].place < all[b].place; });
     TextPlace here;
     std::size_t from = 0;
     for (auto const i : order) {
-      TextPlace const at{all[i].line, all[i].column};
+      auto const at = all[i].place.value_or(TextPlace{});
       from += position_of(texts_.formula.substr(from), at, here);
       here = at;
       rest(Field::formula, texts_.formula, words.at(from, all[i].found_text()), at);
@@ -90,7 +88,7 @@ class FormulaFieldReader : protected FieldReader {
       TextCursor cursor{warning.found_text()};
       while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
       if (auto const number = cursor.take_number(most_number)) {
-        book_.leaves = stated(std::int64_t{*number}, warning.found_text(), {warning.line, warning.column});
+        book_.leaves = stated(std::int64_t{*number}, warning.found_text(), warning.place.value_or(TextPlace{}));
         return;
       }
     }
@@ -114,7 +112,7 @@ protected:
     auto read = read_signature_note(text, book_.conventions.dialect(), limits_);
     auto const error = read ? Error{} : read.error();
     while (!read && left_out.size() < most_left_out) {
-      auto const at = position_of(text, {read.error().line, read.error().column});
+      auto const at = position_of(text, read.error().place.value_or(TextPlace{}));
       auto const open = text.rfind('(', at), close = text.find(')', at);
       if (open == text.npos || close == text.npos || text.find(')', open) != close) break;
       left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open), open, true});

@@ -182,8 +182,7 @@ inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::st
   if (!wanting.begun()) return error_at(Problem::not_a_reference, place_in(text, text.size()), {});
   result.spans = WantingRemover{book, gone.spans}.remove_from(result.spans);
   result.doubts.insert(result.doubts.end(), gone.doubts.begin(), gone.doubts.end());
-  merge_sort(result.doubts,
-             [](Error const& a, Error const& b) { return a.line != b.line ? a.line < b.line : a.column < b.column; });
+  merge_sort(result.doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
   return static_cast<LeavesPresent&&>(result);
 }
 

@@ -4,10 +4,12 @@
 #pragma once
 
 #include <bifolium/core/problem.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/core/utf8.hpp>
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -49,9 +51,9 @@ public:
   }
   /// Adds `line 2, column 14: `. If there is no text and the sentence does not name the field, adds the name of the
   /// field.
-  constexpr ErrorWords& add_place(Problem problem, std::uint32_t line, std::uint32_t column, std::string_view found) {
-    if (line != 0)
-      add("line ").add(std::int64_t{line}).add(", column ").add(std::int64_t{column}).add(": ");
+  constexpr ErrorWords& add_place(Problem problem, std::optional<TextPlace> place, std::string_view found) {
+    if (place)
+      add("line ").add(std::int64_t{place->line}).add(", column ").add(std::int64_t{place->column}).add(": ");
     else if (!found.empty() && sentence(problem).find("{found}") == std::string_view::npos)
       add("'").add_found(found).add("': ");
     return *this;
