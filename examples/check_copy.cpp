@@ -67,7 +67,7 @@ void explain_wanting(IdealCopy const& book, CopyChecked const& copy) {
         std::cout << "  " << to_text(book.signature(gathering)) << ": the whole gathering is missing\n";
         n = all.to + 1;
       } else if (auto const portion = wanting_portion(book, span, n); portion.inserted && portion.to > n) {
-        std::cout << "  " << to_text(book.inserted(*book.leaf_of_number(n))->insertion.name)
+        std::cout << "  " << to_text(*book.inserted(*book.leaf_of_number(n))->insertion.name)
                   << ": the whole gathering is missing\n";
         n = portion.to + 1;
       } else

@@ -39,14 +39,14 @@ enum class Joined : std::uint8_t {
 };
 /// (A3+χ1.2): leaves that were not folded with the gathering. An inserted gathering may itself lack leaves: a⁴(−a4).
 struct Insertion {
-  GatheringAt gathering{};           ///< the changed gathering
-  int after{};                       ///< how many leaves of the gathering, as folded, come before them; 0 for none
-  int leaves{1};                     ///< number of leaves, without those that an inserted gathering lacks
-  Joined joined{};                   ///< the way in which they are joined
-  bool named{};                      ///< true if the formula names them: χ1, a⁴, "c3"
-  bool inferred{};                   ///< true for [a]⁴: the gathering is not signed, and its name is inferred
-  bool named_by_place{};             ///< true for (+8*): named after the leaf before them, with a star
-  Signature name{};                  ///< the name; it has no meaning if `named` is false
+  GatheringAt gathering{}; ///< the changed gathering
+  int after{};             ///< how many leaves of the gathering, as folded, come before them; 0 for none
+  int leaves{1};           ///< number of leaves, without those that an inserted gathering lacks
+  Joined joined{};         ///< the way in which they are joined
+  bool inferred{};         ///< true for [a]⁴: the gathering is not signed, and its name is inferred
+  bool named_by_place{};   ///< true for (+8*): named after the leaf before them, with a star
+  /// the name, as of χ1, a⁴ or "c3", if the formula gives them one
+  std::optional<Signature> name{};
   std::optional<int> first_figure{}; ///< the number after the name or before the star, if there is one
   /// the leaves that an inserted gathering lacks, one bit each: the lowest bit is leaf 1, so a⁴(−a4) has 8. Only a
   /// gathering of at most `most_leaves_lacking_some` leaves can lack leaves.
@@ -88,8 +88,8 @@ struct Identity {
   int leaf{1};
   /// the insertion with this leaf, as an index among the changes; no value for a leaf as folded
   std::optional<std::uint32_t> insertion{};
-  bool named{};     ///< true if the other leaf is in gathering `name`; false if it is in the same gathering
-  Signature name{}; ///< the gathering of the other leaf; it has no meaning if `named` is false
+  /// the gathering of the other leaf; no value if it is in the same gathering
+  std::optional<Signature> name{};
   std::optional<int> other_leaf{}; ///< the leaf in that gathering; no value if only the gathering is named
   friend constexpr bool operator==(Identity const&, Identity const&) = default;
 };

@@ -72,7 +72,7 @@ private:
     for (std::uint32_t i = 0; i < changes.size(); ++i) {
       auto const* const one = changes[i].identity();
       if (one == nullptr) continue;
-      auto const at = one->named ? named(one->name) : std::optional{one->gathering};
+      auto const at = one->name ? named(*one->name) : std::optional{one->gathering};
       if (!at) continue;
       // if only a gathering is named, its first leaf is meant, as in (=π)
       PaperLeaf const there{false, *at, one->other_leaf.value_or(1)};

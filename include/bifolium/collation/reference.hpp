@@ -47,9 +47,9 @@ inline std::string mark_and_leaf(Signature const& mark, std::string_view figure)
 /// same name.
 inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& leaf) {
   auto const one = book.inserted(leaf);
-  if (!one || (!one->insertion.named && !one->insertion.named_by_place)) return {};
+  if (!one || (!one->insertion.name && !one->insertion.named_by_place)) return {};
   bool const starred = one->insertion.named_by_place;
-  auto text = mark_and_leaf(starred ? book.signature(leaf.gathering) : one->insertion.name,
+  auto text = mark_and_leaf(starred ? book.signature(leaf.gathering) : *one->insertion.name,
                             std::to_string(starred ? *one->insertion.first_figure : one->figure()));
   if (starred) text += '*';
   auto const back = find_reference(book, text);

@@ -72,7 +72,7 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, Wanti
   auto const part = [&] { text += text.empty() ? "" : ", "; };
   if (inserted) {
     part();
-    text += to_text(book.inserted(*book.leaf_of_number(from))->insertion.name).view();
+    text += to_text(*book.inserted(*book.leaf_of_number(from))->insertion.name).view();
     return;
   }
   if (to - from >= 2) {

@@ -45,9 +45,9 @@ class GatheringOfFormula {
   [[nodiscard]] std::string label_of(InsertedLeaf const& leaf, LeafOfBook const& place) const {
     auto const& one = leaf.insertion;
     if (one.named_by_place) return named(book_.signature(at_), one.first_figure).append("*");
-    if (!one.named) return leaf_words(book_, place);
+    if (!one.name) return leaf_words(book_, place);
     bool const alone = one.leaves == 1 && !one.first_figure;
-    return named(one.name, alone ? std::nullopt : std::optional{leaf.figure()});
+    return named(*one.name, alone ? std::nullopt : std::optional{leaf.figure()});
   }
   void put_inserted(int after) {
     for (LeafOfBook place{at_, after, 1};; ++*place.inserted) {
@@ -119,7 +119,7 @@ class GatheringOfFormula {
       if (auto const* const note = change.note()) drawn_.title.append("; ").append(formula_.notes()[note->words]);
       auto const* const identity = change.identity();
       if (identity == nullptr) continue;
-      auto const name = identity->named ? identity->name : formula_.signature(at_);
+      auto const name = identity->name.value_or(formula_.signature(at_));
       auto const words = "= " + named(name, identity->other_leaf) + (change.doubtful() ? "?" : "");
       if (auto const place = spoken_of(*identity))
         add_note(leaf(*place), words);

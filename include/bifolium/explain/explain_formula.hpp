@@ -48,7 +48,7 @@ inline ChangeSaid words_of(IdealCopy const& book, Cancel const& one) {
                  ", printed anew in the place of the old: the number of leaves stays"};
 }
 inline ChangeSaid words_of(IdealCopy const& book, Insertion const& one) {
-  auto const name = one.named ? std::string{to_text(one.name).view()} + " is inserted " : "Inserted ";
+  auto const name = one.name ? std::string{to_text(*one.name).view()} + " is inserted " : "Inserted ";
   auto const where = one.after > 0 ? "after " + leaf_words(book, {one.gathering, one.after})
                                    : "before the first leaf of " + gathering_words(book, one.gathering);
   auto const folded = one.leaves_folded();

@@ -119,8 +119,8 @@ inline std::string place_words(SigningPlace const& place) {
   auto const own = write_reference(book, {leaf, LeafSide::not_said});
   if (leaf.inserted) {
     auto const one = book.inserted(leaf);
-    if (!one || !one->insertion.named) return result;
-    auto const& name = one->insertion.name;
+    if (!one || !one->insertion.name) return result;
+    auto const& name = *one->insertion.name;
     if (name.mark() == Mark::pi || name.mark() == Mark::chi) return result;
     bool const gathering = one->insertion.joined == Joined::gathering;
     result.is_signed = !gathering || signing.by_rule(one->figure(), one->insertion.leaves_folded());

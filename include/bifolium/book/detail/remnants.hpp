@@ -98,9 +98,9 @@ class Remnants {
       }
       if (auto const* insertion = change.insertion()) {
         auto name =
-            '+' + (insertion->named ? std::string{to_text(insertion->name).view()} +
-                                          (insertion->first_figure ? std::to_string(*insertion->first_figure) : "")
-                                    : leaf_name(insertion->gathering, insertion->after) + "+1");
+            '+' + (insertion->name ? std::string{to_text(*insertion->name).view()} +
+                                         (insertion->first_figure ? std::to_string(*insertion->first_figure) : "")
+                                   : leaf_name(insertion->gathering, insertion->after) + "+1");
         if (insertion->joined == Joined::apart)
           for (int i = 0; i < insertion->leaves; ++i)
             add(i == 0 ? name : name + '.' + std::to_string(i + 1), 1, Remnant::Kind::inserted, inserted,
@@ -152,9 +152,9 @@ class Remnants {
     for (auto const& change : formula_.changes()) {
       auto const* one = change.identity();
       if (one == nullptr) continue;
-      auto const other = one->named ? copy.find(one->name) : std::nullopt;
-      if (one->named && !other) continue;
-      auto const there = one->named ? other->gathering : one->gathering;
+      auto const other = one->name ? copy.find(*one->name) : std::nullopt;
+      if (one->name && !other) continue;
+      auto const there = one->name ? other->gathering : one->gathering;
       auto const leaf_there = one->other_leaf.value_or(1);
       From const a{one->gathering, one->insertion, one->leaf}, b{there, {}, leaf_there};
       bool again = a == b;

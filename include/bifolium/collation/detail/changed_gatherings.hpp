@@ -105,20 +105,21 @@ private:
   void insert(Changed& here, Insertion const& insertion, int earlier) {
     insertions_.push_back({insertion, 1});
     stretch(here, insertion.after, earlier + 1, insertion.leaves, static_cast<std::uint32_t>(insertions_.size() - 1));
-    if (!insertion.named) return;
+    if (!insertion.name) return;
+    auto const& name = *insertion.name;
     auto const before = insertions_.back().first_figure() - 1;
     auto const folded = insertion.leaves_folded();
     // A stretch that begins with leaf 1 takes number 0 too: a row the less for each insertion.
     bool const whole = before == 0;
     auto const next = static_cast<std::uint32_t>(named_.size());
-    if (!whole) figures_.add(insertion.name, other_figures, other_figures, next);
-    if (whole && insertion.lacks(1)) figures_.add(insertion.name, 0, 0, next);
+    if (!whole) figures_.add(name, other_figures, other_figures, next);
+    if (whole && insertion.lacks(1)) figures_.add(name, 0, 0, next);
     for (int leaf = 1, inserted = earlier + 1; leaf <= folded; ++leaf) {
       if (insertion.lacks(leaf)) continue;
       auto last = insertion.lacking == 0 ? folded : leaf;
       while (last < folded && !insertion.lacks(last + 1)) ++last;
       auto const first = whole && leaf == 1 ? 0 : before + leaf;
-      figures_.add(insertion.name, first, before + last, static_cast<std::uint32_t>(named_.size()));
+      figures_.add(name, first, before + last, static_cast<std::uint32_t>(named_.size()));
       named_.push_back({before + leaf, last - leaf + 1, {here.at, insertion.after, inserted}});
       inserted += last - leaf + 1;
       leaf = last;

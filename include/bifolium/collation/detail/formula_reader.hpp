@@ -134,8 +134,7 @@ class FormulaReader {
                          found.form.separator != ChangeForm::Separator::opens;
     if (!goes_on) list_ = changes.size(), list_leaf_ = found.first;
     auto const place = static_cast<int>(changes.size() - list_);
-    Identity one{found.gathering,     (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, found.named, {},
-                 stated_figure(found)};
+    Identity one{found.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, {}, stated_figure(found)};
     if (found.named) one.name = signature_of(found.name, text_, letters_);
     if (found.of_change && list_ > 0) {
       auto const& of = changes[list_ - 1];
@@ -180,8 +179,8 @@ public:
     case Change::Kind::cancel:
       return cancel(found);
     case Change::Kind::insertion: {
-      Insertion one{found.gathering, found.first,   found.leaves, found.joined,         found.named,
-                    found.inferred,  found.starred, {},           stated_figure(found), found.lacking};
+      Insertion one{found.gathering, found.first, found.leaves,         found.joined, found.inferred,
+                    found.starred,   {},          stated_figure(found), found.lacking};
       if (found.named) one.name = signature_of(found.name, text_, letters_);
       return keep(one, found);
     }

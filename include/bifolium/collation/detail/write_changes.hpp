@@ -19,15 +19,14 @@ protected:
   [[nodiscard]] bool figure_is_enough(std::size_t i) const {
     auto const* const here = formula_.changes()[i].identity();
     auto const* const before = formula_.changes()[i - 1].identity();
-    return here != nullptr && before != nullptr && here->named == before->named && here->other_leaf &&
-           here->name == before->name;
+    return here != nullptr && before != nullptr && here->other_leaf && here->name == before->name;
   }
   [[nodiscard]] bool opens(std::size_t i) const { return form(i).separator == ChangeForm::Separator::opens; }
   /// Returns true for an identity that cannot be in brackets: B1=C2 has its leaf, and the sign must be the only text
   /// before )(.
   [[nodiscard]] bool is_bare(std::size_t i) const {
     auto const& identity = *formula_.changes()[i].identity();
-    return form(i).leaf_written || (identity.named && has_any(identity.name, "()"));
+    return form(i).leaf_written || (identity.name && has_any(*identity.name, "()"));
   }
   /// Returns the end of a list of identities that begins with change `i`. An identity without a name of its own would
   /// get the last name.
@@ -37,8 +36,7 @@ protected:
     for (++i; i < changes.size(); ++i) {
       if (is_bare(first) && !figure_is_enough(i)) break; // without brackets a list continues with numbers only
       auto const* const one = changes[i].identity();
-      if (one == nullptr || opens(i) || form(i).leaf_written || (!one->named && changes[i - 1].identity()->named))
-        break;
+      if (one == nullptr || opens(i) || form(i).leaf_written || (!one->name && changes[i - 1].identity()->name)) break;
     }
     return i;
   }
@@ -51,11 +49,11 @@ protected:
     text_ += is_bare(i) ? "=" : "[=";
     for (;; ++i) {
       auto const& one = *changes[i].identity();
-      bool const beside = i == first && has_any(one.name, "()");
-      if (one.named && (i == first || !figure_is_enough(i)) && !beside)
-        leaf(one.name, one.other_leaf);
+      bool const beside = one.name && i == first && has_any(*one.name, "()");
+      if (one.name && (i == first || !figure_is_enough(i)) && !beside)
+        leaf(*one.name, one.other_leaf);
       else {
-        if (beside) mark(one.name);
+        if (beside) mark(*one.name);
         if (one.other_leaf) number(*one.other_leaf);
       }
       if (changes[i].doubtful()) text_ += '?';

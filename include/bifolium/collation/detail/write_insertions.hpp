@@ -39,7 +39,7 @@ protected:
   /// leaf.
   void insertion(std::size_t i, Insertion const& one, bool first) {
     place_of_insertion(i, one, first);
-    if (one.named)
+    if (one.name)
       inserted_name(one);
     else if (one.named_by_place) {
       number(*one.first_figure);
@@ -72,7 +72,7 @@ protected:
       mark(name, inferred);
   }
   void inserted_name(Insertion const& one) {
-    inserted_mark(one.name, one.inferred);
+    inserted_mark(*one.name, one.inferred);
     if (one.joined == Joined::gathering) {
       if (notation_ == Notation::flat) text_ += '^';
       raised(one.leaves_folded(), true);
@@ -86,7 +86,7 @@ protected:
     for (int k = 1, written = 0; k <= one.leaves_folded(); ++k) {
       if (!one.lacks(k)) continue;
       if (written++ == 0)
-        leaf(one.name, k);
+        leaf(*one.name, k);
       else
         text_ += ',', number(k);
     }
@@ -102,13 +102,13 @@ protected:
       auto const* const one = changes[k].insertion();
       return one != nullptr && form(k).separator == ChangeForm::Separator::comma &&
              changes[k].doubtful() == changes[i].doubtful() && one->gathering == first.gathering &&
-             one->after == first.after && one->joined == Joined::gathering && one->named && one->lacking == 0 &&
+             one->after == first.after && one->joined == Joined::gathering && one->name && one->lacking == 0 &&
              one->inferred == first.inferred &&
-             run_length(first.name, one->name, formula_.alphabet()) == static_cast<std::int64_t>(k - i + 1);
+             run_length(*first.name, *one->name, formula_.alphabet()) == static_cast<std::int64_t>(k - i + 1);
     };
-    bool const named = first.named && first.joined == Joined::gathering && first.lacking == 0 &&
-                       first.name.mark() != Mark::hebrew &&
-                       (first.name.mark() != Mark::number || first.name.is_quoted());
+    bool const named = first.name && first.joined == Joined::gathering && first.lacking == 0 &&
+                       first.name->mark() != Mark::hebrew &&
+                       (first.name->mark() != Mark::number || first.name->is_quoted());
     while (named && end < changes.size() && end - i < most_inserted_gatherings && follows(end)) ++end;
     auto same = i + 1; // a-b⁴, c²: those with one count, unless the counts alternate from the first on
     while (same < end && changes[same].insertion()->leaves == first.leaves) ++same;
@@ -136,9 +136,9 @@ protected:
     one.inferred = false;
     place_of_insertion(i, one, first);
     if (inferred) text_ += '[';
-    inserted_mark(one.name, false);
+    inserted_mark(*one.name, false);
     text_ += '-';
-    mark(formula_.changes()[end - 1].insertion()->name);
+    mark(*formula_.changes()[end - 1].insertion()->name);
     if (inferred) text_ += ']';
     cycle(leaves, false, true);
     if (formula_.changes()[end - 1].doubtful()) text_ += '?';
