@@ -291,6 +291,7 @@ using bifolium::EdgeLook;
 using bifolium::EdgeSeen;
 using bifolium::Edit;
 using bifolium::Edition;
+using bifolium::Entity;
 using bifolium::Error;
 using bifolium::EvenWorking;
 using bifolium::EvidenceKind;

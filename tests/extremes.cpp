@@ -130,7 +130,7 @@ TEST_CASE("letters and signatures at the ends of their series") {
                    [&](auto size) { return Signature::text(Mark::name, longest, size); }));
   CHECK(all_broken({std::size_t{0}, std::size_t{24}, SIZE_MAX},
                    [&](auto size) { return Signature::letter('A').with_symbol(Beside::before, longest, size); }));
-  STATIC_CHECK(Signature::letter('A').in_series(0).series() == 0 && Signature::letter('A').in_series(1).series() == 0);
+  STATIC_CHECK(!Signature::letter('A').in_series(0).series() && !Signature::letter('A').in_series(1).series());
   STATIC_CHECK(Signature::letter('A').in_series(99).series() == 99);
   CHECK(all_broken({least, -1, 100, most}, [](int raised) { return Signature::letter('A').in_series(raised); }));
 }
@@ -559,8 +559,8 @@ TEST_CASE("tokens and keys of signatures at their ends") {
   CHECK(TokenCursor{"AB", 1, 2}.at(TokenKind::letter));
   auto const key = SignatureKey::of(Mark::capital, 1);
   CHECK(all_broken({least, -1, 100, 128, most}, [&](int figure) { return key.in_series(figure); }));
-  CHECK(key.in_series(0).raised() == 0);
-  CHECK(key.in_series(1).raised() == 0); // the first series has no raised digit
+  CHECK(key.in_series(0).raised() == std::nullopt);
+  CHECK(key.in_series(1).raised() == std::nullopt); // the first series has no raised digit
   CHECK(key.in_series(99).raised() == 99);
   CHECK(is_broken([&] { static_cast<void>(key.at_rank(0, Alphabet{})); }));
   CHECK(is_broken([&] { static_cast<void>(key.at_rank(std::numeric_limits<std::int64_t>::min(), Alphabet{})); }));

@@ -261,6 +261,7 @@ template struct Trivial<CharacterReference, 12, regular>;
 template struct Trivial<CountedLeaves, 8, regular>;
 template struct Trivial<Cycle, 18, regular>;
 template struct Trivial<Markup, 8, regular>;
+template struct Trivial<Entity, 8, regular>;
 template struct Trivial<CountsRead, 20, regular>;
 template struct Trivial<NumberInWords, 16, regular>;
 template struct Trivial<GatheredRead, 48, regular>;

@@ -32,7 +32,7 @@ TEST_CASE("the position of a letter that an alphabet may not have is that of one
     for (int letter = 1; letter <= 26; ++letter) {
       bool const has = alphabet.has(letter);
       used += has ? 1 : 0;
-      CHECK(alphabet.place_if_used(letter) == (has ? used : 0));
+      CHECK(alphabet.place_if_used(letter) == (has ? std::optional{used} : std::nullopt));
       if (has) CHECK(alphabet.place(letter) == used);
     }
     CHECK(used == alphabet.size());

@@ -245,7 +245,7 @@ inline std::optional<LeafOfBook> IdealCopy::conjugate(LeafOfBook const& leaf) co
 
 inline std::optional<FoundGathering> IdealCopy::find(Signature const& name) const {
   if (auto const exact = names_.find(runs_, name, alphabet_)) return FoundGathering{exact->gathering, exact->several};
-  if (name.series() != 0 || name.duplicate() != Duplicate::none) return std::nullopt;
+  if (name.series() || name.duplicate() != Duplicate::none) return std::nullopt;
   auto const other = names_.find_in_any_series(runs_, name, alphabet_);
   return other ? std::optional{FoundGathering{other->gathering, other->several, true}} : std::nullopt;
 }

@@ -65,7 +65,7 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
     std::string numeral{small_roman(leaf.leaf).view()};
     if (numeral.back() == 'i') numeral.back() = 'j';
     // "pi" is π, and a doubled letter is another signature
-    auto const letter = static_cast<char>(signature.is_latin() ? 'a' + signature.letter_number() - 1 : '\0');
+    auto const letter = static_cast<char>(signature.is_latin() ? 'a' + *signature.letter_number() - 1 : '\0');
     if (letter != 'p' && letter != numeral[0] && numeral != "v") figure = numeral;
   }
   auto text = mark_and_leaf(signature, figure);

@@ -8,6 +8,7 @@
 #include <bifolium/core/broken.hpp>
 
 #include <cstdint>
+#include <optional>
 
 namespace bifolium {
 inline namespace v0 {
@@ -32,10 +33,11 @@ class Alphabet {
   static constexpr std::uint32_t bit(int letter) noexcept {
     return std::uint32_t{1} << static_cast<unsigned>(letter - 1);
   }
-  // the position of each letter among the 23, by its number; 0 for J, U and W. Written out, because it is asked for each
-  // letter of a formula
-  static constexpr std::int8_t places_among_23[]{0,  1,  2,  3,  4,  5,  6,  7, 8,  9, 0,  10, 11, 12,
-                                                 13, 14, 15, 16, 17, 18, 19, 0, 20, 0, 21, 22, 23};
+  static constexpr std::int8_t unused = 0;
+  // the position of each letter among the 23, by its number; `unused` for J, U and W. Written out, because it is asked for
+  // each letter of a formula
+  static constexpr std::int8_t places_among_23[]{unused, 1,  2,  3,  4,  5,  6,  7,      8,  9,      unused, 10, 11, 12,
+                                                 13,     14, 15, 16, 17, 18, 19, unused, 20, unused, 21,     22, 23};
   static constexpr void must_be_letter(int letter) {
     if (letter < 1 || letter > 26) broken("the number of a Latin letter must be from 1 to 26");
   }
@@ -70,11 +72,13 @@ public:
     if (has_ == every23) return letter - (letter > j ? 1 : 0) - (letter > u ? 1 : 0) - (letter > w ? 1 : 0);
     return ones(has_ & (bit(letter) - 1)) + 1;
   }
-  /// Returns the position of a letter, or 0 if this alphabet does not have it. Precondition, which is not checked because
-  /// this is asked for each letter of a formula: 1 to 26.
-  [[nodiscard]] constexpr int place_if_used(int letter) const noexcept {
-    if (has_ == every23) return places_among_23[letter];
-    return (has_ & bit(letter)) == 0 ? 0 : ones(has_ & (bit(letter) - 1)) + 1;
+  /// Returns the position of a letter from 1, or no value if this alphabet does not have it. Precondition, which is not
+  /// checked because this is asked for each letter of a formula: 1 to 26.
+  [[nodiscard]] constexpr std::optional<int> place_if_used(int letter) const noexcept {
+    auto const place = has_ == every23             ? int{places_among_23[letter]}
+                       : (has_ & bit(letter)) == 0 ? 0
+                                                   : ones(has_ & (bit(letter) - 1)) + 1;
+    return place == unused ? std::nullopt : std::optional{place};
   }
   /// Returns the letter at a position. Precondition: 1 to size().
   [[nodiscard]] constexpr int at(int place) const {

@@ -8,14 +8,15 @@
 
 #include <bifolium/core/text_cursor.hpp>
 
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
 
 /// Takes the words at the cursor that come before a formula, in capitals or small letters, with the full stop of an
-/// abbreviation, but not the colon after them. Returns the number of letters and blanks taken, or 0 if there is none.
-constexpr std::size_t take_formula_heading(TextCursor& cursor) noexcept {
+/// abbreviation, but not the colon after them. Returns the number of bytes taken, or no value if there is none.
+constexpr std::optional<std::size_t> take_formula_heading(TextCursor& cursor) noexcept {
   using namespace std::string_view_literals;
   constexpr std::string_view words[]{"signature statement"sv,
                                      "signature formula"sv,
@@ -64,7 +65,7 @@ constexpr std::size_t take_formula_heading(TextCursor& cursor) noexcept {
     cursor = next;
     return word.size();
   }
-  return 0;
+  return std::nullopt;
 }
 
 } // namespace v0

@@ -73,11 +73,8 @@ protected:
     if (to - from > 254 || words.too_long() || words.size == 0) return fail(Problem::mark_too_long, from);
     std::string_view const plain{words.bytes, words.size};
     if (may_have_markup(plain)) // &amp;lt; and &lt;sup&gt; would be written &lt; and <sup>: another mark
-      for (std::size_t i = 0; i < words.size; ++i) {
-        std::size_t taken = 0;
-        entity_at(plain, i, taken);
-        if (taken != 0 || markup_at(plain, i)) return fail(Problem::unknown_mark, from);
-      }
+      for (std::size_t i = 0; i < words.size; ++i)
+        if (entity_at(plain, i) || markup_at(plain, i)) return fail(Problem::unknown_mark, from);
     bool const marked = may_have_markup(text_.substr(from, to - from));
     for (auto k = from; k < to;) {
       auto const c = static_cast<unsigned char>(text_[k]) < 0x80 ? CodePoint{0, 1} : decode(text_, k);

@@ -97,8 +97,8 @@ private:
   /// Takes the markup that ends raising; it belongs to the token before it.
   constexpr void take_closing(Token& found) noexcept {
     auto const bytes = end_of_style_at({text_, size_}, at_);
-    if (bytes == 0) return;
-    at_ += bytes;
+    if (!bytes) return;
+    at_ += *bytes;
     found.to = at_;
     mode_ = TokenStyle::line;
   }
@@ -181,16 +181,13 @@ private:
   }
   /// Reads & and the entities: &amp; is a symbol, &lt; and &gt; are signs without a meaning, &nbsp; is a blank.
   constexpr bool ampersand(bool& spaced, std::uint32_t& from, Token& found) noexcept {
-    std::size_t bytes = 0;
-    auto const meant = entity_at({text_, size_}, at_, bytes);
-    if (meant == ' ') {
-      from = at_ += static_cast<std::uint32_t>(bytes), spaced = true;
+    auto const entity = entity_at({text_, size_}, at_).value_or(Entity{'&', 1});
+    if (entity.character == ' ') {
+      from = at_ += entity.bytes, spaced = true;
       return false;
     }
-    auto const size = bytes == 0 ? 1U : static_cast<std::uint32_t>(bytes);
-    bool const sign = meant == '<' || meant == '>';
-    found = token(sign ? TokenKind::other : TokenKind::symbol, size, spaced, from,
-                  static_cast<unsigned char>(sign ? meant : '&'));
+    auto const kind = entity.character == '&' ? TokenKind::symbol : TokenKind::other;
+    found = token(kind, entity.bytes, spaced, from, static_cast<unsigned char>(entity.character));
     return true;
   }
   /// Reads - and +, and the signs that the two form together.
@@ -229,8 +226,8 @@ private:
   /// before a mark without being marked so, and any other bracket as a bracket.
   constexpr Token square(bool spaced, std::uint32_t from) noexcept {
     auto const name = superscript_named_at({text_, size_}, at_);
-    if (name == 0) return token(TokenKind::open_square, 1, spaced, from, '[');
-    at_ += name;
+    if (!name) return token(TokenKind::open_square, 1, spaced, from, '[');
+    at_ += *name;
     if (!is_digit(at(at_))) {
       bool const pi = at(at_) == 'p';
       bool capital = false;

@@ -84,23 +84,24 @@ inline constexpr std::size_t longest_tag = 48;
   return ampersand && text.find(';') != text.npos;
 }
 /// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too,
-/// or 0 if there is none.
-[[nodiscard]] constexpr std::uint32_t end_of_style_at(std::string_view text, std::size_t i) noexcept {
+/// or no value if there is none.
+[[nodiscard]] constexpr std::optional<std::uint32_t> end_of_style_at(std::string_view text, std::size_t i) noexcept {
   if (i < text.size() && text[i] == '}') return 1;
   auto const markup = markup_at(text, i);
-  return markup && markup->kind == MarkupKind::ends ? markup->bytes : 0;
+  return markup && markup->kind == MarkupKind::ends ? std::optional{markup->bytes} : std::nullopt;
 }
 /// Returns the number of bytes before the figure of [superscript 8] or the letter of [superscript pi] and [superscript
-/// chi], as catalogues without raised characters name them, or 0 if none is named at byte `i`.
-[[nodiscard]] constexpr std::uint32_t superscript_named_at(std::string_view text, std::size_t i) noexcept {
+/// chi], as catalogues without raised characters name them, or no value if none is named at byte `i`.
+[[nodiscard]] constexpr std::optional<std::uint32_t> superscript_named_at(std::string_view text,
+                                                                          std::size_t i) noexcept {
   constexpr std::string_view name = "[superscript";
   auto const rest = text.substr(i < text.size() ? i : text.size());
   auto to = name.size();
-  if (rest.size() <= to || !equal_in_any_case(rest.substr(0, to), name)) return 0;
+  if (rest.size() <= to || !equal_in_any_case(rest.substr(0, to), name)) return std::nullopt;
   to = after_blanks(rest, to);
   auto const named = rest.substr(to);
   bool const known = !named.empty() && (is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]"));
-  return known && to > name.size() ? static_cast<std::uint32_t>(to) : 0;
+  return known && to > name.size() ? std::optional{static_cast<std::uint32_t>(to)} : std::nullopt;
 }
 /// Returns true if a caret at byte `i`, directly after a raised number, ends it: A^8^, A^8^/4^; not A^8^2B.
 [[nodiscard]] constexpr bool ends_caret_number(std::string_view text, std::size_t i) noexcept {
@@ -108,18 +109,23 @@ inline constexpr std::size_t longest_tag = 48;
   auto const after = i + 1 < text.size() ? text[i + 1] : ' ';
   return !is_digit(after) && static_cast<unsigned char>(after) < 0xC2; // ^πA
 }
-/// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt; and &nbsp;, which is a blank) at byte `i`. Sets
-/// `bytes` to 0 if there is none. These four stay in the text of a formula, since `&lt;sup&gt;` is no markup; all other
-/// character references were read before (core/character_references.hpp).
-constexpr char entity_at(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
-  bytes = 0;
-  if (i >= text.size() || text[i] != '&') return '\0';
+/// One of the four entities that stay in the text of a formula, since `&lt;sup&gt;` is not markup: &amp; &lt; &gt; and
+/// &nbsp;. All other character references were read before (core/character_references.hpp).
+struct Entity {
+  char character{};      ///< the character that it stands for; a blank for &nbsp;
+  std::uint32_t bytes{}; ///< the number of its bytes
+  friend constexpr bool operator==(Entity, Entity) = default;
+};
+/// Returns the entity at byte `i`, or no value if there is none.
+/// Example: `entity_at("A&lt;", 1) == Entity{'<', 4}`.
+[[nodiscard]] constexpr std::optional<Entity> entity_at(std::string_view text, std::size_t i) noexcept {
+  if (i >= text.size() || text[i] != '&') return std::nullopt;
   auto const rest = text.substr(i);
-  if (rest.starts_with("&amp;")) return bytes = 5, '&';
-  if (rest.starts_with("&lt;")) return bytes = 4, '<';
-  if (rest.starts_with("&gt;")) return bytes = 4, '>';
-  if (rest.starts_with("&nbsp;")) return bytes = 6, ' ';
-  return '\0';
+  if (rest.starts_with("&amp;")) return Entity{'&', 5};
+  if (rest.starts_with("&lt;")) return Entity{'<', 4};
+  if (rest.starts_with("&gt;")) return Entity{'>', 4};
+  if (rest.starts_with("&nbsp;")) return Entity{' ', 6};
+  return std::nullopt;
 }
 
 } // namespace v0

@@ -34,11 +34,13 @@ constexpr int letters_of(Mark mark, Alphabet alphabet) noexcept {
 /// The mark of one gathering. It is trivially copyable. Two signatures are equal if they name the same gathering: AA,
 /// Aa and 2A are one signature, and so are I and J unless J was declared a separate letter.
 class Signature {
-  std::uint8_t series_{};
+  static constexpr std::uint8_t first_series = 0; // in series_: there is no raised digit
+  static constexpr std::uint8_t no_letter = 0;    // in letter_: the mark is not a letter
+  std::uint8_t series_{first_series};
   Duplicate duplicate_{};
   Mark mark_{Mark::pi};
   Beside beside_{};
-  std::uint8_t letter_{};
+  std::uint8_t letter_{no_letter};
   bool enclosed_{}; // a number in quotation marks, a letter in parentheses
   std::uint8_t size_{};
   std::uint32_t multiple_{1};
@@ -92,25 +94,29 @@ public:
   }
   /// Makes the signature of a gathering that is signed with a number in Hebrew letters. Precondition: 1 to
   /// highest_hebrew.
-  static constexpr Signature hebrew(std::uint32_t figure) { return {Mark::hebrew, 0, within(figure, highest_hebrew)}; }
+  static constexpr Signature hebrew(std::uint32_t figure) {
+    return {Mark::hebrew, no_letter, within(figure, highest_hebrew)};
+  }
   /// Makes the signature of a gathering that is signed with a number. Precondition: 1 to highest_number.
-  static constexpr Signature number(std::uint32_t figure) { return {Mark::number, 0, within(figure, highest_number)}; }
+  static constexpr Signature number(std::uint32_t figure) {
+    return {Mark::number, no_letter, within(figure, highest_number)};
+  }
   /// Makes the signature of a symbol, a name or a printed mark; `kind` says which. The text is copied. Precondition: 1
   /// to longest_text bytes.
   static constexpr Signature text(Mark kind, char const* bytes, std::size_t size, std::uint32_t multiple = 1) {
     if (kind != Mark::symbol && kind != Mark::name && kind != Mark::printed)
       broken("only a symbol, a name or a printed mark has a text");
-    Signature result{kind, 0, within(multiple, highest_multiple)};
+    Signature result{kind, no_letter, within(multiple, highest_multiple)};
     result.take(bytes, size);
     return result;
   }
   /// Makes the signature of an unsigned gathering before the signed ones.
   static constexpr Signature pi(std::uint32_t multiple = 1) {
-    return {Mark::pi, 0, within(multiple, highest_multiple)};
+    return {Mark::pi, no_letter, within(multiple, highest_multiple)};
   }
   /// Makes the signature of an unsigned gathering among or after the signed ones.
   static constexpr Signature chi(std::uint32_t multiple = 1) {
-    return {Mark::chi, 0, within(multiple, highest_multiple)};
+    return {Mark::chi, no_letter, within(multiple, highest_multiple)};
   }
 
   /// Returns this mark in another series: ²A. Series 0 and 1 are the first series, which has no raised digit.
@@ -118,7 +124,7 @@ public:
   [[nodiscard]] constexpr Signature in_series(int raised) const {
     if (raised < 0 || raised > 99) broken("the number of a series must be from 0 to 99");
     auto result = *this;
-    result.series_ = static_cast<std::uint8_t>(raised == 1 ? 0 : raised);
+    result.series_ = static_cast<std::uint8_t>(raised == 1 ? first_series : raised);
     return result;
   }
   /// Returns this mark with π or χ before it: πA.
@@ -138,8 +144,7 @@ public:
   /// Returns this letter with the Greek letter of the same place after it: aα, bβ. Precondition: a Latin letter among
   /// the first 23.
   [[nodiscard]] constexpr Signature with_greek() const {
-    if (!is_latin() || letter_ == 0 || Alphabet{}.place(letter_) > 23)
-      broken("only a Latin letter can have a Greek letter beside it");
+    if (!is_latin() || Alphabet{}.place(letter_) > 23) broken("only a Latin letter can have a Greek letter beside it");
     auto result = *this;
     result.beside_ = Beside::greek;
     return result;
@@ -165,13 +170,17 @@ public:
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::cyrillic_capital; }
   /// Returns true if the mark is a Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small_letter; }
-  /// Returns the number of the letter in its alphabet, 1 to 26 (Latin), 24 (Greek) or 31 (Cyrillic), or 0 if the mark
-  /// is not a letter.
-  [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
+  /// Returns the number of the letter in its alphabet, 1 to 26 (Latin), 24 (Greek) or 31 (Cyrillic), or no value if the
+  /// mark is not a letter.
+  [[nodiscard]] constexpr std::optional<int> letter_number() const noexcept {
+    return letter_ == no_letter ? std::nullopt : std::optional<int>{letter_};
+  }
   /// Returns how often the letter or symbol is repeated: 1 for A, 2 for 2A. For a number, returns the number.
   [[nodiscard]] constexpr std::uint32_t multiple() const noexcept { return multiple_; }
-  /// Returns the raised digit before the mark: 2 to 99, or 0 in the first series.
-  [[nodiscard]] constexpr int series() const noexcept { return series_; }
+  /// Returns the raised number before the mark, 2 to 99, or no value in the first series, which has none.
+  [[nodiscard]] constexpr std::optional<int> series() const noexcept {
+    return series_ == first_series ? std::nullopt : std::optional<int>{series_};
+  }
   /// Returns π or χ if one of them comes before the mark, otherwise none.
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return duplicate_; }
   /// Returns the place of the symbol beside the letter.
@@ -264,9 +273,9 @@ public:
 template <> struct std::hash<bifolium::Signature> {
   std::size_t operator()(bifolium::Signature const& s) const noexcept {
     std::size_t h = static_cast<std::size_t>(s.mark()) * 131U + static_cast<std::size_t>(s.duplicate()) * 31U +
-                    static_cast<std::size_t>(s.series());
+                    static_cast<std::size_t>(s.series().value_or(0));
     for (std::size_t i = 0; i < s.text_size(); ++i) h = h * 31U + static_cast<unsigned char>(s.text()[i]);
-    return (h * 31U + s.multiple()) * 31U + static_cast<std::size_t>(s.letter_number());
+    return (h * 31U + s.multiple()) * 31U + static_cast<std::size_t>(s.letter_number().value_or(0));
   }
 };
 

@@ -18,19 +18,23 @@ inline namespace v0 {
 struct SignatureKey {
   /// the mark (4 bits), the raised digits (7), π or χ (2), what is beside the letter (2), enclosed (1)
   std::uint16_t series{};
-  std::uint8_t letter{};     ///< the number of the letter, as Signature::letter_number returns it
+  static constexpr std::uint8_t no_letter = 0; ///< in `letter`: the mark is not a letter
+  std::uint8_t letter{no_letter};              ///< the number of the letter in its alphabet, from 1, or `no_letter`
   std::uint8_t text_size{};  ///< bytes of a symbol, name or printed mark in the text, where an entity counts as written
   std::uint32_t multiple{1}; ///< the multiple, as Signature::multiple returns it
   std::uint32_t text_from{}; ///< the position of the first of those bytes
 
   /// Makes a mark of the first series.
-  static constexpr SignatureKey of(Mark mark, int letter = 0, std::uint32_t multiple = 1) noexcept {
+  static constexpr SignatureKey of(Mark mark, int letter = no_letter, std::uint32_t multiple = 1) noexcept {
     return {static_cast<std::uint16_t>(mark), static_cast<std::uint8_t>(letter), 0, multiple, 0};
   }
   /// Returns the kind of mark.
   [[nodiscard]] constexpr Mark mark() const noexcept { return static_cast<Mark>(series & 15U); }
-  /// Returns the raised number before the mark, or 0 in the first series.
-  [[nodiscard]] constexpr int raised() const noexcept { return series >> 4U & 127; }
+  /// Returns the raised number before the mark, or no value in the first series, which has none.
+  [[nodiscard]] constexpr std::optional<int> raised() const noexcept {
+    auto const figure = series >> 4U & 127; // 0 without a raised number
+    return figure == 0 ? std::nullopt : std::optional<int>{figure};
+  }
   /// Returns π or χ if one of them comes before the mark, otherwise none.
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return static_cast<Duplicate>(series >> 11U & 3U); }
   /// Returns the place of a symbol beside the letter.
@@ -47,7 +51,7 @@ struct SignatureKey {
   [[nodiscard]] constexpr bool is_bare_number() const noexcept { return series == static_cast<unsigned>(Mark::number); }
   /// Returns the mark without anything that distinguishes series of the same letters.
   [[nodiscard]] constexpr SignatureKey of_any_series() const noexcept {
-    return in_series(0).duplicated(Duplicate::none);
+    return in_series(1).duplicated(Duplicate::none);
   }
   /// Returns this mark with a raised number before it. Precondition: 0 to 99.
   [[nodiscard]] constexpr SignatureKey in_series(int figure) const {
@@ -119,7 +123,8 @@ constexpr bool same_series(SignatureKey a, SignatureKey b, std::string_view text
 /// Otherwise returns `mark` unchanged.
 constexpr SignatureKey among(SignatureKey others, SignatureKey mark) noexcept {
   if (others.mark() != Mark::greek || (mark.mark() != Mark::pi && mark.mark() != Mark::chi)) return mark;
-  return SignatureKey::of(Mark::greek, mark.mark() == Mark::pi ? 16 : 22, mark.multiple).in_series(mark.raised());
+  return SignatureKey::of(Mark::greek, mark.mark() == Mark::pi ? 16 : 22, mark.multiple)
+      .in_series(mark.raised().value_or(1));
 }
 /// Returns the number of gatherings of a run from `first` to `last`, including both, or no value if the two do not form
 /// a run. A W that the alphabet does not have is counted if it is an end of the run.
@@ -151,10 +156,9 @@ struct MarkText {
     bool const cross = text.starts_with(')');
     for (std::size_t i = 0; i < text.size() && !too_long(); ++size) {
       if (cross) i = after_blanks(text, i);
-      std::size_t taken = 0;
-      auto const meant = entity_at(text, i, taken);
-      if (size < sizeof bytes - 1) bytes[size] = taken == 0 ? text[i] : meant;
-      i += taken == 0 ? 1 : taken;
+      auto const entity = entity_at(text, i);
+      if (size < sizeof bytes - 1) bytes[size] = entity ? entity->character : text[i];
+      i += entity ? entity->bytes : 1;
     }
   }
 };
@@ -195,7 +199,7 @@ constexpr Signature signature_with_text(SignatureKey key, std::string_view text,
   else if (key.beside() != Beside::none)
     signature = signature.with_symbol(key.beside(), words.bytes, words.size);
   if (key.enclosed() && key.is_letter()) signature = signature.in_parentheses();
-  return signature.in_series(key.raised()).duplicated(key.duplicate());
+  return signature.in_series(key.raised().value_or(1)).duplicated(key.duplicate());
 }
 } // namespace detail
 

@@ -21,7 +21,8 @@ inline namespace v0 {
 constexpr Signature among(Signature const& others, Signature const& mark) {
   bool const letter = others.mark() == Mark::greek && (mark.mark() == Mark::pi || mark.mark() == Mark::chi);
   if (!letter) return mark;
-  return Signature::greek(mark.mark() == Mark::pi ? 16 : 22, false, mark.multiple()).in_series(mark.series());
+  return Signature::greek(mark.mark() == Mark::pi ? 16 : 22, false, mark.multiple())
+      .in_series(mark.series().value_or(1));
 }
 /// Returns the number of gatherings of a run from `first` to `last`, including both, or no value if they belong to
 /// different series or are in the wrong order. A W that the alphabet does not have is counted if it is an end of the
@@ -30,7 +31,7 @@ constexpr std::optional<std::int64_t> run_length(Signature const& first, Signatu
                                                  Alphabet alphabet = Alphabet{}) noexcept {
   auto const end = among(first, last);
   if (!first.same_series_as(end)) return std::nullopt;
-  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
+  auto const foreign = first.is_latin() && !alphabet.has(*first.letter_number());
   auto const number = end.rank(alphabet) - first.rank(alphabet) + 1;
   if (number < 1 || (foreign && first == end))
     return foreign && first == end ? std::optional<std::int64_t>{1} : std::nullopt;
@@ -42,7 +43,7 @@ constexpr Signature run_member(Signature const& first, Signature const& last, st
   auto const length = run_length(first, last, alphabet);
   if (index < 0 || !length || index >= *length) broken("the run has no gathering at this index");
   if (index == 0) return first;
-  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
+  auto const foreign = first.is_latin() && !alphabet.has(*first.letter_number());
   auto const rank = first.rank(alphabet) + index - (foreign ? 1 : 0);
   auto const end = among(first, last);
   return rank >= end.rank(alphabet) ? end : first.at_rank(rank, alphabet);

@@ -43,7 +43,7 @@ struct NoteHead {
 inline NoteHead note_head(std::string_view text) {
   TextCursor cursor{text};
   cursor.take_blanks();
-  if (take_formula_heading(cursor) == 0) return {};
+  if (!take_formula_heading(cursor)) return {};
   cursor.take_blanks();
   NoteHead head;
   if (cursor.take('(')) {

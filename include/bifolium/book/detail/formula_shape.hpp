@@ -101,7 +101,7 @@ inline FormulaShape shape_of(Formula const& formula) {
                 : run.first.mark() == Mark::number ? MarkOrder::numbers
                                                    : MarkOrder::none;
     one.series = series[r];
-    one.foreign = run.first.is_latin() && !alphabet.has(run.first.letter_number());
+    one.foreign = run.first.is_latin() && !alphabet.has(*run.first.letter_number());
     if (one.foreign) one.last -= 1;
     one.leaves = run.leaves;
     shape.runs.push_back(one);

@@ -146,7 +146,7 @@ private:
     }
     // a prefix is written once and applies to both ends; in a run of Greek letters π and χ are letters, and not the
     // marks of unsigned gatherings
-    if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
+    if (!b.raised() && a.raised()) b = b.in_series(*a.raised());
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
     if (a.beside() == Beside::greek) b = with_greek(b, a.mark() == Mark::capital);
     if (a.is_letter() && b.is_letter() && b.beside() == Beside::none && a.beside() == Beside::before)
@@ -157,7 +157,7 @@ private:
     e.mixed = a.is_latin() && a.multiple > 1 && b.multiple > 1 &&
               (e.first.multiplied != e.last.multiplied || (!e.first.multiplied && e.first.capitals != e.last.capitals));
     bool const flat = e.gatherings == 0 && e.first.multiplied && a.multiple <= 9 && b.multiple == 1 && a.is_letter() &&
-                      a.mark() == b.mark() && a.raised() == 0;
+                      a.mark() == b.mark() && !a.raised();
     if (flat) { // 2A-G is ²A-G: as 2A to G the run would go backwards
       auto const series = static_cast<int>(a.multiple);
       auto first = a;

@@ -99,11 +99,11 @@ private:
     if (word(c_).size() < 3) return;
     TextCursor words{text_, c_.token.from};
     auto const size = take_formula_heading(words);
-    if (size == 0) return;
+    if (!size) return;
     auto c = cursor(words.at());
     bool const marked = at(static_cast<std::uint32_t>(words.at()) - 1) == '.' || c.touches(TokenKind::colon) ||
                         c.touches(TokenKind::point);
-    if (!marked && (size < shortest_word || !c.token.spaced)) return;
+    if (!marked && (*size < shortest_word || !c.token.spaced)) return;
     if (c.at(TokenKind::colon) || c.at(TokenKind::point)) c.take();
     if (!c.ended()) c_ = c;
   }

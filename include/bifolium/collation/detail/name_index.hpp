@@ -20,7 +20,7 @@ constexpr Signature of_any_series(Signature const& mark) { return mark.in_series
 
 /// Returns true for a W that the alphabet does not have. Its position is before X.
 constexpr bool is_foreign(Signature const& mark, Alphabet alphabet) {
-  return mark.is_latin() && !alphabet.has(mark.letter_number());
+  return mark.is_latin() && !alphabet.has(*mark.letter_number());
 }
 /// Returns the position of a mark in its series, with a free position between two letters for one that the alphabet
 /// does not have.
@@ -76,7 +76,7 @@ class NameIndex {
 public:
   NameIndex(std::vector<Run> const& runs, Alphabet alphabet) {
     for (auto const& run : runs)
-      has_series_ = has_series_ || run.first.series() != 0 || run.first.duplicate() != Duplicate::none;
+      has_series_ = has_series_ || run.first.series() || run.first.duplicate() != Duplicate::none;
     if (runs.size() <= looked_through) return;
     for (std::size_t r = 0; r < runs.size(); ++r) {
       auto const series = runs[r].first.at_rank(1, alphabet);

@@ -38,7 +38,7 @@ protected:
   /// Reads one plain run, letter , [ dash , letter ] , count. Returns false and takes nothing if the run is not plain;
   /// then gathering() reads it, as it reads a run that gives a doubt.
   constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
-    if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
+    if (!this->shares_nothing(from) || last_.last.raised() || roman_) return false;
     auto const plain = scanner_.run(from);
     if (plain.end == 0 || plain.is_odd() || plain.is_outside() || words_follow(plain.end)) return false;
     auto run = plain.found();

@@ -179,12 +179,12 @@ protected:
   }
   /// A raised figure rules the rest of its series, ²a-b⁸ c⁶, unless the main series continues at just this letter.
   constexpr void keep_series(FoundRun& run) {
-    if (last_.last.raised() == 0 || !run.first.is_plain_latin() || run.begins_part) return;
-    auto const as_last = run.first.in_series(last_.last.raised());
+    if (!last_.last.raised() || !run.first.is_plain_latin() || run.begins_part) return;
+    auto const as_last = run.first.in_series(*last_.last.raised());
     auto const rank = run.first.rank(alphabet_);
     if (same_series(as_last, last_.last, text_) && rank == last_.last.rank(alphabet_) + 1 &&
         reached(run.first) + 1 != rank)
-      run.first = as_last, run.last = run.last.in_series(as_last.raised());
+      run.first = as_last, run.last = run.last.in_series(*as_last.raised());
   }
   /// Adds warnings for doubts in the counts of a run.
   constexpr void doubt_counts(FoundRun const& run, bool counted, std::uint32_t from, std::uint32_t to) {

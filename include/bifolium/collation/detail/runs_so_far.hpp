@@ -132,7 +132,7 @@ public:
   /// gathering has exactly this name.
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name, std::string_view text, Alphabet alphabet) {
     if (auto exact = find(name, false, text, alphabet)) return exact;
-    if (!has_series_ || name.raised() != 0 || name.duplicate() != Duplicate::none) return std::nullopt;
+    if (!has_series_ || name.raised() || name.duplicate() != Duplicate::none) return std::nullopt;
     return find(name, true, text, alphabet);
   }
 };

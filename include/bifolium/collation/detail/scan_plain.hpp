@@ -102,14 +102,14 @@ class PlainScanner {
     found.multiple = static_cast<std::uint8_t>(multiple);
     found.letter = static_cast<char>(b);
     auto place = alphabet_.place_if_used(rank_of_letter(found.letter));
-    if (place == 0) {
+    if (!place) {
       auto const letter = alphabet_.letter(rank_of_letter(found.letter)); // J and U are I and V; W stays
       place = alphabet_.place_if_used(letter);
       found.letter = static_cast<char>((b & 0x60U) | static_cast<unsigned>(letter));
       found.outside = true;
     }
-    found.rank = (static_cast<int>(multiple) - 1) * size_ + place;
-    return place != 0;
+    found.rank = (static_cast<int>(multiple) - 1) * size_ + place.value_or(0);
+    return place.has_value();
   }
   [[nodiscard]] static constexpr RaisedDigit raised(Bytes bytes) noexcept {
     return raised_digit_at({bytes.at, static_cast<std::size_t>(bytes.end - bytes.at)}, 0);

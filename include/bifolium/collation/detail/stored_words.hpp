@@ -82,11 +82,10 @@ class MarkupRemover {
       auto const from = words().find_last_of("<&", size - 2);
       joined = false;
       if (from == std::string_view::npos || size - from > longest_tag) return;
-      std::size_t bytes = 0;
-      if (auto const meant = entity_at(words(), from, bytes); bytes != 0 && bytes == size - from) {
+      if (auto const entity = entity_at(words(), from); entity && entity->bytes == size - from) {
         shorten(from);
-        if (meant != ' ' || from != 0) words_.push_back(meant);
-        joined = meant == '>';
+        if (entity->character != ' ' || from != 0) words_.push_back(entity->character);
+        joined = entity->character == '>';
       } else if (auto const one = character_reference_at(words(), from);
                  one && !one->malformed && one->bytes == size - from) {
         char character[4]{};
@@ -114,10 +113,9 @@ public:
         one_before_ = one_word_;
         shut_ = found->kind == MarkupKind::ends ? "" : text[i] == '^' ? "}" : "\xC3\x9Bs";
       }
-      std::size_t bytes = 0;
-      auto const c = entity_at(text, i, bytes);
-      add(bytes == 0 ? text[i] : c);
-      i += bytes == 0 ? 1 : bytes;
+      auto const entity = entity_at(text, i);
+      add(entity ? entity->character : text[i]);
+      i += entity ? entity->bytes : 1;
     }
     for (auto size = words_.size();; size = words_.size()) { // markup at the end has nothing in it
       while (!words_.empty() && std::string_view{" \t\r\n"}.find(words_.back()) != std::string_view::npos)

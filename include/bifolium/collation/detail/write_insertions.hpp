@@ -65,8 +65,8 @@ protected:
   /// Writes the name of inserted leaves.
   void inserted_mark(Signature const& name, bool inferred) {
     // +2* would be the leaf 2*, and +2& two leaves
-    if (name.mark() == Mark::symbol && name.multiple() > 1 && name.series() == 0 &&
-        name.duplicate() == Duplicate::none && static_cast<unsigned char>(name.text()[0]) < 0x80)
+    if (name.mark() == Mark::symbol && name.multiple() > 1 && !name.series() && name.duplicate() == Duplicate::none &&
+        static_cast<unsigned char>(name.text()[0]) < 0x80)
       for (std::uint32_t k = 0; k < name.multiple(); ++k) put(name.text());
     else
       mark(name, inferred);

@@ -69,7 +69,7 @@ protected:
   }
   /// Writes the raised number of the series. On the line a second caret separates it from a number after it: ^2^3A.
   void series(Signature const& signature) {
-    raised(signature.series(), false);
+    raised(*signature.series(), false);
     if (!plain() || signature.duplicate() != Duplicate::none) return;
     char first = '\0'; // the first character of the text after it
     signature.in_series(0).spell(
@@ -81,18 +81,18 @@ protected:
     bool const apart = (plain() || html) && signature.duplicate() != Duplicate::none;
     auto rest = signature;
     if (apart) {
-      if (signature.series() != 0) series(signature);
+      if (signature.series()) series(signature);
       bool const pi = signature.duplicate() == Duplicate::pi;
       text_ += html ? (pi ? "<sup>π</sup>" : "<sup>χ</sup>") : pi ? "[pi]" : "[chi]";
       rest = rest.in_series(0).duplicated(Duplicate::none);
     }
     if (inferred) text_ += '[';
     if (plain() && rest.mark() == Mark::pi) {
-      if (rest.series() != 0) series(rest);
+      if (rest.series()) series(rest);
       if (rest.multiple() > 1) number(rest.multiple());
       text_ += "pi";
     } else if (plain() && rest.mark() == Mark::chi) {
-      if (rest.series() != 0) series(rest);
+      if (rest.series()) series(rest);
       if (rest.multiple() > 1) number(rest.multiple());
       text_ += "chi";
     } else

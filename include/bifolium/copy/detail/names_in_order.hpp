@@ -29,8 +29,7 @@ class NamesInOrder {
   /// Returns the number of gatherings with the name of this one, or 0 if too many runs have been looked at.
   [[nodiscard]] std::size_t gatherings_named_as(GatheringAt at) {
     auto const name = book_.signature(at);
-    if (name.series() != 0 || name.duplicate() != Duplicate::none)
-      return 0; // which series is meant may be in doubt too
+    if (name.series() || name.duplicate() != Duplicate::none) return 0; // which series is meant may be in doubt too
     std::size_t number = 0;
     for (auto one = std::optional{book_.find(name)->gathering}; one; one = after(name, *one))
       if (++number, looks_ < 0) return 0;
