@@ -61,7 +61,7 @@ public:
   static std::string of(std::string_view record, bifolium::Audit const& audit) {
     std::string text;
     for (auto const& finding : audit.findings) {
-      auto const says = finding.settle.empty() ? finding.says : finding.says + "; look at: " + finding.settle;
+      auto const says = finding.settle ? finding.says + "; look at: " + *finding.settle : finding.says;
       text += line(record, {std::string{identifier(finding.id)}, std::string{identifier(finding.level)},
                             fields_of(finding.fields), finding.delta ? std::to_string(*finding.delta) : "", says});
     }
@@ -159,7 +159,7 @@ inline std::string audit_json(std::string_view record, bifolium::Audit const& au
     if (one.delta) object.number("delta", *one.delta);
     object.text("says", one.says);
     if (one.doubted) object.text("likelier_wrong", identifier(*one.doubted));
-    if (!one.settle.empty()) object.text("look_at", one.settle);
+    if (one.settle) object.text("look_at", *one.settle);
     if (!one.edits.empty()) object.add("edits", edits_of(one.edits));
     findings.element(object.written());
   }
@@ -169,7 +169,7 @@ inline std::string audit_json(std::string_view record, bifolium::Audit const& au
     object.number("rank", one.edits.empty() && !one.letters ? 0 : ++rank).add("edits", edits_of(one.edits));
     if (one.letters) object.text("letters", letters_of(*one.letters));
     object.number("leaves", one.leaves).text("says", one.says);
-    if (auto const look = what_settles(one); !look.empty()) object.text("look_at", look);
+    if (auto const look = what_settles(one)) object.text("look_at", *look);
     object.add("share", json_number(one.share, 3));
     repairs.element(object.written());
   }

@@ -38,7 +38,7 @@ inline void tell_findings(std::ostream& out, bifolium::Audit const& audit) {
                       : finding.level == bifolium::Severity::doubt ? "Doubtful"
                                                                    : "Note";
     out << "  " << word << ": " << finding.says << " [" << identifier(finding.id) << "]\n";
-    if (!finding.settle.empty()) out << "    Look at: " << finding.settle << '\n';
+    if (finding.settle) out << "    Look at: " << *finding.settle << '\n';
   }
   constexpr std::size_t most_told = 3;
   constexpr double least_share = .01; // after the likeliest, what is less likely is no help
@@ -49,7 +49,7 @@ inline void tell_findings(std::ostream& out, bifolium::Audit const& audit) {
     ++told;
     // words and not figures, as the shares are estimates
     out << "  " << (repair.share >= 0.8 ? "Very likely: " : told == 1 ? "Likely: " : "Or: ") << repair.says << '\n';
-    if (told == 1) out << "    Look at: " << what_settles(repair) << '\n';
+    if (auto const look = what_settles(repair); look && told == 1) out << "    Look at: " << *look << '\n';
     if (repair.share >= 0.8) break;
   }
 }

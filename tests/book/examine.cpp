@@ -310,7 +310,7 @@ TEST_CASE("a repair says what in the book decides about it, each kind of slip in
   CHECK(what_settles(pages.repairs[0]) == "the number on the last page of this run");
   CHECK(leaves.repairs[0].edits[0].put == "64");
   CHECK(what_settles(leaves.repairs[0]) == "the leaves: count them");
-  CHECK(what_settles(Repair{}).empty());
+  CHECK(!what_settles(Repair{}));
   Repair letters;
   letters.letters = Letters{};
   CHECK(what_settles(letters) == what_settles(SlipKind::alphabet));

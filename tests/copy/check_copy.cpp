@@ -237,7 +237,7 @@ TEST_CASE("A blank that is lacking is told as a blank") {
 }
 
 TEST_CASE("The states of a leaf have the words of a list") {
-  for (auto const& [state, word] : {std::pair{LeafInCopy::original, ""},
+  for (auto const& [state, word] : {std::pair{LeafInCopy::original, "original"},
                                     {LeafInCopy::blank, "blank"},
                                     {LeafInCopy::damaged, "damaged"},
                                     {LeafInCopy::mounted, "mounted"},

@@ -177,10 +177,10 @@ struct Finding {
   FieldSet fields{}; ///< the fields with the contradiction
   /// pages or leaves too many (more than 0) or too few (less than 0), if a number is concerned
   std::optional<std::int64_t> delta{};
-  std::string says{};             ///< one sentence with the values of the fields, in one line of UTF-8
-  std::string settle{};           ///< what to look at in the book to decide; may be empty
-  std::vector<Edit> edits{};      ///< edits that add a missing leaf count; empty for other kinds
-  std::optional<Field> doubted{}; ///< the field that is probably wrong, if one can be named
+  std::string says{};                  ///< one sentence with the values of the fields, in one line of UTF-8
+  std::optional<std::string> settle{}; ///< what to look at in the book to decide, if a look can
+  std::vector<Edit> edits{};           ///< edits that add a missing leaf count; empty for other kinds
+  std::optional<Field> doubted{};      ///< the field that is probably wrong, if one can be named
   friend bool operator==(Finding const&, Finding const&) = default;
 };
 
@@ -213,14 +213,15 @@ struct Repair {
   return share >= .8 ? "very likely" : share >= .5 ? "likely" : "perhaps";
 }
 
-/// Returns what to look at in the book to decide whether the first slip of a repair was made; empty if it has no slip.
-[[nodiscard]] inline std::string_view what_settles(Repair const& repair) noexcept {
+/// Returns what to look at in the book to decide whether the first slip of a repair was made, or no value for the
+/// description as it is, which has no slip.
+[[nodiscard]] inline std::optional<std::string_view> what_settles(Repair const& repair) noexcept {
   if (!repair.edits.empty()) {
     auto const& edit = repair.edits.front();
     auto const* in_leaves = edit.field == Field::leaves ? detail::row_of(edit.kind).settles_leaves : nullptr;
-    return in_leaves != nullptr ? in_leaves : what_settles(edit.kind);
+    return in_leaves != nullptr ? std::string_view{in_leaves} : what_settles(edit.kind);
   }
-  return repair.letters ? what_settles(SlipKind::alphabet) : std::string_view{};
+  return repair.letters ? std::optional{what_settles(SlipKind::alphabet)} : std::nullopt;
 }
 
 /// The result of examining a description.

@@ -255,7 +255,7 @@ inline std::optional<GatheringAt> IdealCopy::find_after(Signature const& name, G
   for (auto r = at.run; r < runs_.size(); ++r) {
     auto const& run = runs_[r];
     auto const place = detail::place_in_run(run.first, run.last, run.gatherings, name, alphabet_);
-    if (place > (r == at.run ? at.index : -1)) return GatheringAt{r, place};
+    if (place && (r != at.run || *place > at.index)) return GatheringAt{r, *place};
   }
   return std::nullopt;
 }

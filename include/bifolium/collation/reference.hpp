@@ -43,22 +43,21 @@ inline std::string mark_and_leaf(Signature const& mark, std::string_view figure)
   if (mark.mark() == Mark::number) text += '/';
   return text.append(figure);
 }
-/// Returns the name of an inserted leaf in the formula. It is empty if the leaf has no name, or if another leaf has the
-/// same name.
-inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& leaf) {
+/// Returns the name of an inserted leaf in the formula, or no value if it has none, or another leaf has the same.
+inline std::optional<std::string> name_of_inserted(IdealCopy const& book, LeafOfBook const& leaf) {
   auto const one = book.inserted(leaf);
-  if (!one || (!one->insertion.name && !one->insertion.named_by_place)) return {};
+  if (!one || (!one->insertion.name && !one->insertion.named_by_place)) return std::nullopt;
   bool const starred = one->insertion.named_by_place;
   auto text = mark_and_leaf(starred ? book.signature(leaf.gathering) : *one->insertion.name,
                             std::to_string(starred ? *one->insertion.first_figure : one->figure()));
   if (starred) text += '*';
   auto const back = find_reference(book, text);
-  return back && back->leaf == leaf ? text : std::string{};
+  return back && back->leaf == leaf ? std::optional{text} : std::nullopt;
 }
 /// Writes a leaf without a side: by its name, or by the leaf before it if it has no name.
 inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool roman) {
   if (leaf.inserted)
-    if (auto name = name_of_inserted(book, leaf); !name.empty()) return name;
+    if (auto name = name_of_inserted(book, leaf)) return static_cast<std::string&&>(*name);
   auto const signature = book.signature(leaf.gathering);
   auto figure = std::to_string(leaf.leaf);
   if (roman && signature.mark() != Mark::number && leaf.leaf > 0 && leaf.leaf < 4000) {

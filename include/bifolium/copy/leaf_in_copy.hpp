@@ -20,11 +20,11 @@ enum class LeafInCopy : std::uint8_t {
   facsimile ///< a reproduction in place of the leaf, which the copy lacks
 };
 
-/// Returns the word for the state, as in a list of leaves. It is empty for an original leaf.
+/// Returns the word for the state, as in a list of leaves; a list does not need the word for an original leaf.
 [[nodiscard]] constexpr std::string_view to_words(LeafInCopy state) noexcept {
   switch (state) {
   case LeafInCopy::original:
-    break;
+    return "original";
   case LeafInCopy::blank:
     return "blank";
   case LeafInCopy::damaged:
@@ -36,7 +36,7 @@ enum class LeafInCopy : std::uint8_t {
   case LeafInCopy::facsimile:
     return "facsimile";
   }
-  return {};
+  return "in an unknown state";
 }
 
 } // namespace v0

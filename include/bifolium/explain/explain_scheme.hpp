@@ -144,7 +144,7 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   auto const cell = folded->cell(at);
   text.append(detail::turning_words(*walk(scheme), cell));
   auto const set = detail::set_in(scheme, cell.piece);
-  if (scheme.placed(scheme.gathering(set.gathering).first + set.order).heads_near)
+  if (set && scheme.placed(scheme.gathering(set->gathering).first + set->order).heads_near)
     text.append(" The folded piece lies with its heads near, and is turned round to be read.");
 
   text.append(" On its back is page ")

@@ -10,6 +10,7 @@
 #include <bifolium/fold/mirror.hpp>
 
 #include <cstdint>
+#include <optional>
 #include <string>
 
 namespace bifolium {
@@ -28,47 +29,49 @@ inline std::string ordinal(int n) {
   return std::to_string(n) + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
 }
 
-/// The place of a piece in the gatherings of a scheme.
+/// The place of a piece in the gatherings of a scheme: the gathering line, and the order of the piece from the outside,
+/// from 0.
 struct SetIn {
-  /// the gathering line, or -1 for a piece that is cut up; the order of the piece from the outside, from 0
-  int gathering{-1}, order{};
+  int gathering{}, order{};
 };
-inline SetIn set_in(Scheme const& scheme, int piece) {
+/// Returns the place of a piece, or no value for a piece that is cut up.
+inline std::optional<SetIn> set_in(Scheme const& scheme, int piece) {
   for (int g = 0; g < scheme.gatherings(); ++g)
     for (int k = 0; k < scheme.gathering(g).count; ++k)
-      if (scheme.placed(scheme.gathering(g).first + k).piece == piece) return {g, k};
-  return {};
+      if (scheme.placed(scheme.gathering(g).first + k).piece == piece) return SetIn{g, k};
+  return std::nullopt;
 }
 
-/// The cells of the flat sheet that make a piece, and the gathering that is made of exactly these cells, or -1 if there
-/// is none.
+/// The cells of the flat sheet that make a piece, and the gathering that is made of exactly these cells, if there is one.
 struct PieceExtent {
-  int sheet{}, first_row{}, end_row{}, first_column{}, end_column{}, cells{}, gathering{-1};
+  int sheet{}, first_row{}, end_row{}, first_column{}, end_column{}, cells{};
+  std::optional<int> gathering{};
 };
 inline PieceExtent extent_of(Scheme const& scheme, Fold<> const& fold, int piece) {
   auto const within = [&](int inner) { // `inner` is the piece, or is cut from it
     for (int up = inner;;) {
       if (up == piece) return true;
-      int from = -1;
+      std::optional<int> from;
       for (auto const& step : scheme)
         if (step.kind == Step::Kind::cut && (step.far_or_left_piece == up || step.near_or_right_piece == up))
           from = step.piece;
-      if (from < 0) return false;
-      up = from;
+      if (!from) return false;
+      up = *from;
     }
   };
-  PieceExtent extent{0, Scheme::most_cells, 0, Scheme::most_cells, 0, 0, -1};
+  PieceExtent extent{0, Scheme::most_cells, 0, Scheme::most_cells, 0, 0, {}};
   for (auto const at : fold) {
     auto const cell = fold.cell(at);
     if (!within(cell.piece)) continue;
-    extent.gathering = extent.cells == 0 || extent.gathering == at.gathering ? at.gathering : -1;
+    bool const alone = extent.cells == 0 || extent.gathering == at.gathering;
+    extent.gathering = alone ? std::optional<int>{at.gathering} : std::nullopt;
     extent.sheet = cell.sheet, ++extent.cells;
     extent.first_row = cell.row < extent.first_row ? cell.row : extent.first_row;
     extent.end_row = cell.row + 1 > extent.end_row ? cell.row + 1 : extent.end_row;
     extent.first_column = cell.column < extent.first_column ? cell.column : extent.first_column;
     extent.end_column = cell.column + 1 > extent.end_column ? cell.column + 1 : extent.end_column;
   }
-  if (extent.gathering >= 0 && fold.gathering(extent.gathering).leaves() != extent.cells) extent.gathering = -1;
+  if (extent.gathering && fold.gathering(*extent.gathering).leaves() != extent.cells) extent.gathering.reset();
   return extent;
 }
 
@@ -78,15 +81,15 @@ inline std::string signature_of(Scheme const& scheme, int g) {
   return std::string{name.substr(0, name.find('_'))};
 }
 
-/// Returns the number, from 1, of a gathering among those that have the same pages, or 0 if there is no other.
-inline int copy_number(Fold<> const& fold, int g) {
+/// Returns the number, from 1, of a gathering among those that have the same pages, or no value if there is no other.
+inline std::optional<int> copy_number(Fold<> const& fold, int g) {
   int alike = 0, number = 0;
   for (int h = 0; h < fold.gatherings(); ++h)
     if (fold.first_page(h) == fold.first_page(g) && fold.gathering(h) == fold.gathering(g)) {
       ++alike;
       number += h <= g ? 1 : 0;
     }
-  return alike < 2 ? 0 : number;
+  return alike < 2 ? std::nullopt : std::optional{number};
 }
 
 /// Returns the name of a gathering if there are several: "gathering B", "the second copy". It is empty for the only
@@ -97,8 +100,8 @@ inline std::string gathering_name(Scheme const& scheme, Fold<> const& fold, int 
   std::string name;
   if (different > 1) name.append("gathering ").append(signature_of(scheme, g));
   auto const copy = copy_number(fold, g);
-  if (copy == 0) return fold.is_copy(g) ? "half-sheet of another copy" : name;
-  return name.append(name.empty() ? "" : ", ").append(ordinal(copy)).append(" copy");
+  if (!copy) return fold.is_copy(g) ? "half-sheet of another copy" : name;
+  return name.append(name.empty() ? "" : ", ").append(ordinal(*copy)).append(" copy");
 }
 
 inline std::string lines_of_cells(char const* one, char const* many, int first, int end) {
@@ -139,10 +142,10 @@ inline std::string piece_label(Scheme const& scheme, Fold<> const& fold, int pie
     return scheme.sheets() == 1 ? "sheet" : std::string{"sheet "}.append(std::to_string(piece + 1));
   auto const place = detail::set_in(scheme, piece);
   auto const extent = detail::extent_of(scheme, fold, piece);
-  auto const whose = place.gathering >= 0 ? place.gathering : extent.gathering;
-  auto text = whose >= 0 ? detail::gathering_name(scheme, fold, whose) : std::string{};
+  auto const whose = place ? std::optional{place->gathering} : extent.gathering;
+  auto text = whose ? detail::gathering_name(scheme, fold, *whose) : std::string{};
   auto const add = [&](std::string const& words) { text.append(text.empty() ? "" : ", ").append(words); };
-  if (place.gathering < 0) {
+  if (!place) {
     if (!text.empty()) return text;
     auto const& lay = scheme.sheet(extent.sheet);
     if (extent.end_row - extent.first_row < lay.rows)
@@ -151,19 +154,19 @@ inline std::string piece_label(Scheme const& scheme, Fold<> const& fold, int pie
       add(detail::lines_of_cells("column", "columns", extent.first_column, extent.end_column));
     return text;
   }
-  auto const& line = scheme.gathering(place.gathering);
+  auto const& line = scheme.gathering(place->gathering);
   if (line.count == 1) return text.empty() ? "main part" : text;
   auto const outermost = detail::extent_of(scheme, fold, scheme.placed(line.first).piece);
   bool const one_leaf = extent.cells == 1;
   if (line.count > 2) {
-    add(one_leaf                        ? "single leaf"
-        : place.order == 0              ? "outermost part"
-        : place.order + 1 == line.count ? "innermost part"
-                                        : detail::ordinal(place.order + 1) + " part from outside");
-  } else if (outermost.sheet == extent.sheet && place.order == 1) {
+    add(one_leaf                         ? "single leaf"
+        : place->order == 0              ? "outermost part"
+        : place->order + 1 == line.count ? "innermost part"
+                                         : detail::ordinal(place->order + 1) + " part from outside");
+  } else if (outermost.sheet == extent.sheet && place->order == 1) {
     add(extent.cells < outermost.cells ? "off-cut, inset" : "inner part, inset");
   } else {
-    add(place.order == 0
+    add(place->order == 0
             ? (outermost.sheet == detail::extent_of(scheme, fold, scheme.placed(line.first + 1).piece).sheet
                    ? "main part"
                    : "outer part")
@@ -183,9 +186,9 @@ inline std::string piece_words(Scheme const& scheme, Fold<> const& fold, int pie
       label.resize(label.size() - tail.size());
   auto const place = detail::set_in(scheme, piece);
   auto const extent = detail::extent_of(scheme, fold, piece);
-  auto const whose = place.gathering >= 0 ? place.gathering : extent.gathering;
-  auto owner = whose >= 0 ? detail::gathering_name(scheme, fold, whose) : std::string{};
-  if (place.gathering < 0 && owner.empty()) return label;
+  auto const whose = place ? std::optional{place->gathering} : extent.gathering;
+  auto owner = whose ? detail::gathering_name(scheme, fold, *whose) : std::string{};
+  if (!place && owner.empty()) return label;
   auto const with_article = [](std::string const& words) {
     return words.substr(0, 9) == "gathering" ? words : "the " + words;
   };

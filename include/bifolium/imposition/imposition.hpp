@@ -95,13 +95,13 @@ template <int N> class Imposition {
       broken("the forme has no such row or column");
     return static_cast<std::size_t>(first_cell_[static_cast<std::size_t>(sheet_number)] + row * lay.columns + column);
   }
-  /// Returns the index of a page in places_, or -1 if there is no such page.
-  [[nodiscard]] constexpr int slot(int page) const noexcept {
+  /// Returns the index of a page in places_, or no value if there is no such page.
+  [[nodiscard]] constexpr std::optional<std::size_t> slot(int page) const noexcept {
     auto const after_first = [page](Run run) { return static_cast<unsigned>(page) - static_cast<unsigned>(run.first); };
-    if (auto const n = after_first(runs_[0]); n < runs_[0].count) return static_cast<int>(n);
+    if (auto const n = after_first(runs_[0]); n < runs_[0].count) return n;
     for (std::size_t i = 1; i < run_count_; ++i)
-      if (auto const n = after_first(runs_[i]); n < runs_[i].count) return runs_[i].slot + static_cast<int>(n);
-    return -1;
+      if (auto const n = after_first(runs_[i]); n < runs_[i].count) return std::size_t{runs_[i].slot} + n;
+    return std::nullopt;
   }
   constexpr void find_runs(Fold<N> const& fold);
 
@@ -165,13 +165,13 @@ public:
   /// one. Precondition: a forme has the page.
   [[nodiscard]] constexpr FormePosition place(int page) const {
     auto const at = slot(page);
-    if (at < 0) broken("none of these formes has this page");
-    return places_[static_cast<std::size_t>(at)];
+    if (!at) broken("none of these formes has this page");
+    return places_[*at];
   }
   /// Returns the position of a page of the scheme, or no value if no forme has the page.
   [[nodiscard]] constexpr std::optional<FormePosition> find_place(int page) const noexcept {
     auto const at = slot(page);
-    return at < 0 ? std::nullopt : std::optional{places_[static_cast<std::size_t>(at)]};
+    return at ? std::optional{places_[*at]} : std::nullopt;
   }
   /// Returns the second position of a page that is in both formes, as in half-sheets with transposed pages, or no value
   /// if it has only one position. Precondition: a forme has the page.
@@ -226,13 +226,12 @@ template <int N> constexpr Imposition<N>::Imposition(Fold<N> const& fold) {
     auto const& lay = sheets_[c.sheet];
     auto const column = static_cast<std::uint8_t>(lay.columns - 1 - c.column);
     inner_[cell(c.row, column, c.sheet)] = {static_cast<std::uint16_t>(inner_page), head};
-    if (!lay.one_forme)
-      places_[static_cast<std::size_t>(slot(inner_page))] = {c.sheet, c.row, column, Side::inner, head};
+    if (!lay.one_forme) places_[*slot(inner_page)] = {c.sheet, c.row, column, Side::inner, head};
   });
   each_leaf([&](Cell c, int outer_page, int, Head head) {
     outer_[cell(c.row, c.column, c.sheet)] = {static_cast<std::uint16_t>(outer_page), head};
-    places_[static_cast<std::size_t>(slot(outer_page))] = {c.sheet, c.row, c.column,
-                                                           sheets_[c.sheet].one_forme ? Side::only : Side::outer, head};
+    places_[*slot(outer_page)] = {c.sheet, c.row, c.column, sheets_[c.sheet].one_forme ? Side::only : Side::outer,
+                                  head};
   });
 }
 

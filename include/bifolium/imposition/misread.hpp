@@ -86,8 +86,8 @@ template <int N> class PageExchange {
 
 public:
   static constexpr void make(Imposition<N>& formes, int page, int other, ExchangedHeads heads) {
-    auto& first = formes.places_[static_cast<std::size_t>(formes.slot(page))];
-    auto& second = formes.places_[static_cast<std::size_t>(formes.slot(other))];
+    auto& first = formes.places_[*formes.slot(page)];
+    auto& second = formes.places_[*formes.slot(other)];
     auto one = first, two = second;
     if (heads == ExchangedHeads::of_page) {
       auto const kept = one.head;

@@ -22,10 +22,15 @@ class FieldAudit {
   Description const& book_;
   Audit& audit_;
 
-  void add(FindingId id, Severity level, FieldSet fields, std::string says, std::string settle,
+  void add(FindingId id, Severity level, FieldSet fields, std::string says, std::optional<std::string> settle,
            std::optional<std::int64_t> delta = std::nullopt) {
-    audit_.findings.push_back(
-        {id, level, fields, delta, static_cast<std::string&&>(says), static_cast<std::string&&>(settle), {}});
+    audit_.findings.push_back({id,
+                               level,
+                               fields,
+                               delta,
+                               static_cast<std::string&&>(says),
+                               static_cast<std::optional<std::string>&&>(settle),
+                               {}});
   }
   static std::string millimetres_of(SizeRange const& size) {
     auto const middle = static_cast<int>((size.above + size.to) / 2 + .5);
@@ -51,14 +56,14 @@ class FieldAudit {
       else
         words.append(" could not be read: ").append(sentence_of(part.error));
       add(FindingId::part_unread, stopped ? Severity::note : Severity::doubt, FieldSet{part.field},
-          words.append(column_words(part.error)), "");
+          words.append(column_words(part.error)), {});
     }
     for (auto const& one : book_.doubts) {
       bool const numerals = one.doubt.problem == Problem::date_numerals_differ;
       add(numerals ? FindingId::date_numerals_differ : FindingId::read_with_doubt,
           numerals ? Severity::doubt : Severity::note, FieldSet{one.field},
           std::string{identifier(one.field)} + ": " + sentence_of(one.doubt) + column_words(one.doubt),
-          numerals ? "the date as it is printed" : "");
+          numerals ? std::optional<std::string>{"the date as it is printed"} : std::nullopt);
     }
     for (auto const& one : book_.again)
       add(FindingId::stated_twice, Severity::doubt, FieldSet{one.field} | one.in,
@@ -67,7 +72,7 @@ class FieldAudit {
           "which of the two is right");
     if (book_.pagination && book_.pagination->value.unpaged)
       add(FindingId::pages_uncounted, Severity::note, FieldSet{Field::pagination},
-          "the pagination does not say how many pages there are", "");
+          "the pagination does not say how many pages there are", {});
   }
 
   // -- the formula by itself -----------------------------------------------------------------------------------------
@@ -165,11 +170,11 @@ class FieldAudit {
       if (height.to < lowest)
         add(FindingId::height_unit, Severity::doubt, FieldSet{Field::height},
             "a leaf " + millimetres_of(height) + " high is very rare; perhaps centimetres were given as millimetres",
-            "");
+            {});
       else if (height.above > highest)
         add(FindingId::height_unit, Severity::doubt, FieldSet{Field::height},
             "a leaf " + millimetres_of(height) + " high is very rare; perhaps millimetres were given as centimetres",
-            "");
+            {});
     }
     if (book_.height && book_.width && book_.height->value.to < book_.width->value.above) {
       auto const format = stated_format(book_);

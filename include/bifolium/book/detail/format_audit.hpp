@@ -25,10 +25,16 @@ class FormatAudit {
   Description const& book_;
   Audit& audit_;
 
-  void add(FindingId id, Severity level, FieldSet fields, std::string says, std::string settle,
+  void add(FindingId id, Severity level, FieldSet fields, std::string says, std::optional<std::string> settle,
            std::optional<Field> doubted = {}) {
-    audit_.findings.push_back(
-        {id, level, fields, {}, static_cast<std::string&&>(says), static_cast<std::string&&>(settle), {}, doubted});
+    audit_.findings.push_back({id,
+                               level,
+                               fields,
+                               {},
+                               static_cast<std::string&&>(says),
+                               static_cast<std::optional<std::string>&&>(settle),
+                               {},
+                               doubted});
   }
   static FormatCandidate const* candidate_of(Inference const& inference, int leaves) {
     for (auto const& one : inference)

@@ -27,13 +27,13 @@ constexpr bool is_foreign(Signature const& mark, Alphabet alphabet) {
 constexpr std::int64_t spaced_rank(Signature const& mark, Alphabet alphabet) {
   return 2 * mark.rank(alphabet) - (is_foreign(mark, alphabet) ? 1 : 0);
 }
-/// Returns the index, from 0, of the gathering of a run from `first` to `last` that has the mark; -1 if none has.
-constexpr std::int64_t place_in_run(Signature const& first, Signature const& last, std::int64_t gatherings,
-                                    Signature const& name, Alphabet alphabet) {
+/// Returns the index, from 0, of the gathering of a run from `first` to `last` that has the mark, or no value if none has.
+constexpr std::optional<std::int64_t> place_in_run(Signature const& first, Signature const& last,
+                                                   std::int64_t gatherings, Signature const& name, Alphabet alphabet) {
   auto const mark = among(first, name);
-  if (is_foreign(mark, alphabet) && mark != first && mark != last) return -1;
-  auto const length = run_length(first, mark, alphabet).value_or(0);
-  return length <= gatherings ? length - 1 : -1;
+  if (is_foreign(mark, alphabet) && mark != first && mark != last) return std::nullopt;
+  auto const length = run_length(first, mark, alphabet);
+  return length && *length <= gatherings ? std::optional{*length - 1} : std::nullopt;
 }
 
 /// A gathering found by its name.
@@ -55,8 +55,8 @@ class NameIndex {
     auto const& run = runs[found->owner];
     auto const place =
         place_in_run(of_any_series(run.first), of_any_series(run.last), run.gatherings, of_any_series(name), alphabet);
-    if (place < 0) return std::nullopt;
-    return NamedGathering{{found->owner, place}, found->several};
+    if (!place) return std::nullopt;
+    return NamedGathering{{found->owner, *place}, found->several};
   }
   static std::optional<NamedGathering> look_through(std::vector<Run> const& runs, Signature const& name,
                                                     Alphabet alphabet, bool any_series) {
@@ -66,9 +66,9 @@ class NameIndex {
       auto const place =
           any_series ? place_in_run(of_any_series(run.first), of_any_series(run.last), run.gatherings, name, alphabet)
                      : place_in_run(run.first, run.last, run.gatherings, name, alphabet);
-      if (place < 0) continue;
+      if (!place) continue;
       if (found) return found->several = true, found;
-      found = NamedGathering{{static_cast<std::uint32_t>(r), place}, false};
+      found = NamedGathering{{static_cast<std::uint32_t>(r), *place}, false};
     }
     return found;
   }

@@ -135,7 +135,7 @@ inline std::vector<PieceCorner> piece_corners(Panel const& panel, DrawnSheet con
   auto const& scheme = drawn.scheme;
   if (scheme.pieces() == scheme.sheets()) return corners;
   for (int piece = 0; piece < scheme.pieces(); ++piece) {
-    if (set_in(scheme, piece).gathering < 0) continue;
+    if (!set_in(scheme, piece)) continue;
     PieceCorner corner{piece, Scheme::most_cells, Scheme::most_cells};
     int end = 0;
     for (int r = 0; r < panel.rows; ++r)
@@ -146,7 +146,7 @@ inline std::vector<PieceCorner> piece_corners(Panel const& panel, DrawnSheet con
           end = c + 1 > end ? c + 1 : end;
         }
     if (end == 0) continue; // a piece of another sheet
-    auto const gathering = set_in(scheme, piece).gathering;
+    auto const gathering = set_in(scheme, piece)->gathering;
     auto const room = panel.cell_width() - 2.4; // space between a name and the creases
     corner.size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
     corner.size = corner.size < least_label ? least_label : corner.size;

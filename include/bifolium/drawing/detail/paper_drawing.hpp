@@ -187,7 +187,7 @@ inline void draw_paper_leaf(Svg& svg, PaperDrawn const& drawn, LeafAt at, Spot h
   draw_edge(svg, edge_in_drawing(shown.fore_edge, !gutter_right), rtl ? head_left : head_right,
             rtl ? tail_left : tail_right);
   auto name = signature_of(drawn.scheme, at.gathering) + std::to_string(at.leaf.number());
-  if (auto const copy = copy_number(fold, at.gathering)) name += ", copy " + std::to_string(copy);
+  if (auto const copy = copy_number(fold, at.gathering)) name += ", copy " + std::to_string(*copy);
   svg.text({head_left.x + width / 2, tail_left.y + 3.5}, name,
            {.size = Svg::size_within(name, 3, width + 4), .kind = "label"});
 }
