@@ -59,8 +59,8 @@ enum class FindingId : std::uint16_t {
 inline constexpr int first_finding = 601; ///< the number of the first kind of finding; the others follow without a gap
 inline constexpr int finding_count = 32;  ///< number of kinds of finding
 
-/// Returns the identifier of a finding: `pages_contradict`. A number that is no finding, such as that of `Finding{}`,
-/// gives "unknown".
+/// Returns the identifier of a finding: `pages_contradict`. A number that is not a finding, such as that of
+/// `Finding{}`, gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(FindingId id) noexcept {
   constexpr char const* names[finding_count]{"pages_contradict",
                                              "leaves_contradict",
@@ -113,7 +113,7 @@ enum class Severity : std::uint8_t {
   doubt, ///< unlikely
   error  ///< a contradiction
 };
-/// Returns the identifier of a severity: `error`, `doubt`, `note`. A number that is no severity gives "unknown".
+/// Returns the identifier of a severity: `error`, `doubt`, `note`. A number that is not a severity gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(Severity severity) noexcept {
   constexpr char const* names[]{"note", "doubt", "error"};
   auto const i = static_cast<std::size_t>(severity);
@@ -165,8 +165,8 @@ struct Edit {
   std::size_t from{}; ///< position of the first byte that is removed
   std::size_t to{};   ///< position after the last byte that is removed
   TextPlace at{};     ///< line and column of the removed text
-  std::string old{};  ///< the removed text; may be empty
-  std::string put{};  ///< the new text; may be empty
+  std::string old{};  ///< the removed text; it has no characters if the edit only adds
+  std::string put{};  ///< the new text; it has no characters if the edit only removes
   friend bool operator==(Edit const&, Edit const&) = default;
 };
 

@@ -47,8 +47,8 @@ enum class PagesWithoutNumbers : std::uint8_t {
 struct Conventions {
   Omitted omitted{};                ///< the meaning of a gathering without a leaf count
   std::optional<Letters> letters{}; ///< the letters used in addition to the 23; no value if unknown
-  BlankLeaves blanks{};             ///< whether blank leaves are counted
-  PagesWithoutNumbers pages{};      ///< whether pages without numbers are counted
+  BlankLeaves blanks{};             ///< whether the numbers of pages and leaves count blank leaves
+  PagesWithoutNumbers pages{};      ///< whether the number of pages counts those without numbers
   friend constexpr bool operator==(Conventions const&, Conventions const&) = default;
 
   /// Returns the dialect in which formulas are read.

@@ -34,7 +34,7 @@ enum class Field : std::uint8_t {
 };
 inline constexpr std::size_t field_count = 16; ///< number of fields
 
-/// Returns the identifier of a field, which is also the name of its column: `chain_lines`. A number that is no field
+/// Returns the identifier of a field, which is also the name of its column: `chain_lines`. A number that is not a field
 /// gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(Field field) noexcept {
   constexpr char const* names[field_count]{

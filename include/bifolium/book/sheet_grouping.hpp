@@ -53,8 +53,8 @@ struct FreePlace {
 struct SheetGrouping {
   std::vector<std::vector<std::uint32_t>> sheets{}; ///< the units of each sheet or part of a sheet, by index
   std::vector<std::pair<std::uint32_t, std::uint32_t>>
-      in_places{};  ///< units printed in the place of a deleted leaf: the unit and the place, by index
-  int pieces{};     ///< pieces of presswork in addition to the whole sheets
+      in_places{}; ///< units printed in the place of a deleted leaf: indices of `SheetsOfBook::units` and of its `places`
+  int pieces{};    ///< pieces of presswork in addition to the whole sheets
   int left_over{};  ///< printed leaves that are not used
   Fraction paper{}; ///< sheets of one copy, including whole ones
   friend bool operator==(SheetGrouping const&, SheetGrouping const&) = default;
@@ -62,7 +62,7 @@ struct SheetGrouping {
 
 /// Two units, and the number of groupings that print them on one sheet.
 struct SheetQuestion {
-  std::uint32_t first{}, second{}; ///< two units, by index
+  std::uint32_t first{}, second{}; ///< two units, as indices of `SheetsOfBook::units`
   std::int64_t together{};         ///< number of groupings that print them on one sheet
   std::int64_t of{};               ///< number of all groupings
   friend constexpr bool operator==(SheetQuestion const&, SheetQuestion const&) = default;

@@ -13,33 +13,34 @@ namespace bifolium {
 inline namespace v0 {
 
 /// A kind of slip. The first thirteen occur in a formula, the next nine in a pagination, and the last three in a number
-/// of leaves. The four slips of digits occur in both kinds of number.
+/// of leaves. The four slips of digits occur in both kinds of number. In an example, what the description says comes
+/// before "for", and what it should say after it.
 enum class SlipKind : std::uint8_t {
-  exponent,           ///< another number of leaves: B⁴ for B⁸
-  omitted_exponent,   ///< another meaning of a missing leaf count
-  end_letter,         ///< B-G for B-H
-  start_letter,       ///< C-H for B-H
+  exponent,           ///< another number of leaves than the gathering has: B⁴ for B⁸
+  omitted_exponent,   ///< a missing leaf count means another number than it was read as
+  end_letter,         ///< another last gathering of a run: B-G for B-H
+  start_letter,       ///< another first gathering of a run: C-H for B-H
   shifted_letters,    ///< B-G⁴ H² for B-H⁴ I²: the following letters are shifted
-  multiple_lost,      ///< A-V for A-2V
-  gathering_missing,  ///< a gathering in the middle, where letters are skipped
-  last_missing,       ///< the last gathering
-  first_missing,      ///< the preliminaries
+  multiple_lost,      ///< the multiple of the last gathering is left out: A-V for A-2V
+  gathering_missing,  ///< a gathering in the middle is not stated, so that letters are skipped
+  last_missing,       ///< the last gathering is not stated
+  first_missing,      ///< the gatherings of the preliminaries are not stated
   gathering_twice,    ///< a gathering is stated twice
   change_missing,     ///< a deleted or inserted leaf is not stated
   change_twice,       ///< a change is stated twice, or changes nothing
-  alphabet,           ///< J, U or W are separate letters
-  unnumbered_missing, ///< [2] is missing
-  unnumbered_value,   ///< [4] for [2]
-  unnumbered_extra,   ///< [2] should not be there
+  alphabet,           ///< J, U or W are separate letters, and the description does not say so
+  unnumbered_missing, ///< pages without numbers are not stated: [2] is missing
+  unnumbered_value,   ///< another number of pages without numbers: [4] for [2]
+  unnumbered_extra,   ///< pages without numbers that the book does not have: [2] should not be there
   roman,              ///< a slip in a Roman numeral
   unit,               ///< leaves for pages, or pages for leaves
   leaf_as_page,       ///< a leaf counted as one page
   restarted,          ///< a continuing number was read as a new sequence
   misnumbered,        ///< the book itself is misnumbered, and "i.e." is missing
-  transposed,         ///< 182 for 128
-  dropped,            ///< 18 for 128
-  doubled,            ///< 1228 for 128
-  substituted,        ///< 123 for 128
+  transposed,         ///< two digits in the wrong order: 182 for 128
+  dropped,            ///< a digit left out: 18 for 128
+  doubled,            ///< a digit written twice: 1228 for 128
+  substituted,        ///< a wrong digit: 123 for 128
   plates_counted,     ///< plates counted among the leaves
   blank_not_counted,  ///< a blank leaf not counted
   pages_for_leaves    ///< pages given as leaves
@@ -106,7 +107,7 @@ constexpr bool slip_rows_complete() noexcept {
 }
 static_assert(slip_rows_complete(), "every kind of slip has a row with an identifier, a reason and what settles it");
 static_assert(static_cast<std::size_t>(SlipKind::pages_for_leaves) + 1 == slip_count, "the last kind is the last row");
-/// For a number that is no kind of slip.
+/// For a number that is not a kind of slip.
 inline constexpr SlipRow no_slip{"unknown", "", ""};
 /// Returns the row of a kind of slip.
 constexpr SlipRow const& row_of(SlipKind kind) noexcept {
@@ -116,7 +117,7 @@ constexpr SlipRow const& row_of(SlipKind kind) noexcept {
 
 } // namespace detail
 
-/// Returns the identifier of a kind of slip: `transposed`. A number that is no kind of slip gives "unknown".
+/// Returns the identifier of a kind of slip: `transposed`. A number that is not a kind of slip gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(SlipKind kind) noexcept { return detail::row_of(kind).identifier; }
 /// Returns what to look at in the book to decide whether a slip was made: `the last gathering and its signature`.
 [[nodiscard]] constexpr std::string_view what_settles(SlipKind kind) noexcept { return detail::row_of(kind).settles; }

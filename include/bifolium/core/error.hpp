@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// One error: the problem and its place. An error in a text has a line and a column. An error in a value that was
 /// passed in a struct or as an argument has the name of the field instead, because there is no text. An error prints as
-/// one line of UTF-8: `line 2, column 14: no piece has the name 'off'`. In it a tab or a line break of the text is a blank,
-/// and a byte that is no character, or a control character, is U+FFFD.
+/// one line of UTF-8: `line 2, column 14: no piece has the name 'off'`. In it a tab or a line break of the text is a
+/// blank, and a byte that belongs to no character, or a control character, is U+FFFD.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -29,8 +29,8 @@ struct Error {
   std::optional<TextPlace> place{};
   /// the number or bound that the sentence of the problem names; 0 in the sentences that name none
   std::int64_t limit{};
-  /// the beginning of the text that was found, byte for byte, ended by a zero byte; if there is no text, the name of the
-  /// field
+  /// the beginning of the text that was found, byte for byte, ended by a zero byte; if there is no text, the name of
+  /// the field
   char found[24]{};
 
   /// Returns true if the error has a line and a column in a text, and false if `found` is the name of a field.
@@ -55,8 +55,8 @@ struct Error {
   }
 };
 
-/// Makes an error at a place of a text that quotes `found`. The quotation is cut at a whole character if it is too long.
-/// If there is no place, `found` is the name of a field.
+/// Makes an error at a place of a text that quotes `found`. The quotation is cut at a whole character if it is too
+/// long. If there is no place, `found` is the name of a field.
 constexpr Error error_at(Problem problem, std::optional<TextPlace> place, std::string_view found = {},
                          std::int64_t limit = 0) {
   Error error{problem, place, limit, {}};

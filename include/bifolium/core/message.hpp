@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Writes an error as a std::string. What it quotes of a text is shown so that the message is one line of UTF-8, which a
-/// table, a log or JSON can hold, whatever bytes the text has. These functions have a header of their own, so that a program that only counts
-/// errors need not include <string>.
+/// Writes an error as a std::string. What it quotes of a text is shown so that the message is one line of UTF-8, which
+/// a table, a log or JSON can hold, whatever bytes the text has. These functions have a header of their own, so that a
+/// program that only counts errors need not include <string>.
 #pragma once
 
 #include <bifolium/core/error.hpp>
@@ -29,7 +29,7 @@ inline std::string message(Error const& error) {
 }
 
 /// Returns a text that somebody else wrote as messages quote it, in one line of valid UTF-8: a tab or a line break
-/// becomes a blank, another control character and a byte that is no character become U+FFFD.
+/// becomes a blank, another control character and a byte that belongs to no character become U+FFFD.
 inline std::string one_line(std::string_view text) {
   std::string shown;
   for (std::size_t at = 0; at < text.size(); at += decode(text, at).bytes) shown += shown_character(text, at);

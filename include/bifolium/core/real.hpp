@@ -79,7 +79,7 @@ inline constexpr double powers_of_two[]{1.0,
                                         1.9571441241754002};
 } // namespace detail
 /// Returns the exponential function to twelve digits, from a polynomial between two 32nds of a power of two. It is four
-/// times as fast and the same on every machine. Below e^-700 it is 0. Precondition: x is at most 700.
+/// times as fast as std::exp, and the same on every machine. For x below -700 it is 0. Precondition: x is at most 700.
 inline double quick_exp(double x) noexcept {
   if (!(x > -700)) return 0;
   // a number so large has no room for a fraction: its last bits are the nearest whole 32nd

@@ -123,13 +123,13 @@ constexpr bool is_dash(char32_t c) noexcept {
 constexpr bool is_quotation_mark(char32_t c) noexcept {
   return c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F) || c == 0xAB || c == 0xBB || c == 0x2039 || c == 0x203A;
 }
-/// Returns true for ' " ‘ “ ‚ „ « » ‹ ›, which can begin a quoted signature mark. Returns false for ’, which is also the
-/// apostrophe.
+/// Returns true for ' " ‘ “ ‚ „ « » ‹ ›, which can begin a quoted signature mark. Returns false for ’, which is also
+/// the apostrophe.
 constexpr bool opens_quotation(char32_t c) noexcept {
   return is_quotation_mark(c) && c != 0x2019 && c != 0x201B && c != 0x201D && c != 0x201F;
 }
-/// Returns true if `c` ends what `open` begins: ‘A’ and “A” as in English, „A“ and »A« as in German, «A» as in French and
-/// Italian.
+/// Returns true if `c` ends what `open` begins: ‘A’ and “A” as in English, „A“ and »A« as in German, «A» as in French
+/// and Italian.
 constexpr bool ends_quotation(char32_t open, char32_t c) noexcept {
   switch (open) {
   case 0x2018: // ‘
@@ -190,8 +190,8 @@ constexpr std::size_t before_blanks(std::string_view text, std::size_t at) noexc
 }
 
 /// Returns the character that begins at byte `at` as a message shows it, so that the message stays one line of UTF-8: a
-/// blank for a tab or a line break, U+FFFD for another control character and for a byte that is no character, the
-/// character itself for all others. Precondition: at < text.size().
+/// blank for a tab or a line break, U+FFFD for another control character and for a byte that belongs to no character,
+/// the character itself for all others. Precondition: at < text.size().
 constexpr std::string_view shown_character(std::string_view text, std::size_t at) noexcept {
   auto const c = decode(text, at);
   if (c.value == '\t' || c.value == '\n' || c.value == '\r') return " ";

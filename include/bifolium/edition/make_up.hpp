@@ -17,7 +17,7 @@ struct SheetMakeUp {
   int leaves_to_sheet{}; ///< leaves of the whole sheet of paper
   /// pieces into which the sheet is cut before it goes to press
   int pieces_to_sheet{1};
-  int gathering_count{};                                     ///< gatherings of one copy of the scheme's pages
+  int gathering_count{}; ///< gatherings of one copy of the pages; a sheet may print several copies
   std::array<std::uint8_t, Scheme::most_gatherings> sizes{}; ///< leaves of each gathering, in the order of the pages
   int workings{};      ///< sheets (or pieces) with two formes in a unit; each gives one copy
   int half_workings{}; ///< half-sheets in a unit; each has one forme and gives two copies to the sheet

@@ -29,7 +29,7 @@ enum class Matter : std::uint8_t {
 };
 /// The number of matters, which is the length of an array indexed by `Matter`.
 inline constexpr std::size_t matters = 4;
-/// Returns the identifier of a matter: "preliminaries", "text", "end_matter", "cancels". A number that is no matter
+/// Returns the identifier of a matter: "preliminaries", "text", "end_matter", "cancels". A number that is not a matter
 /// gives "unknown".
 constexpr std::string_view identifier(Matter matter) noexcept {
   constexpr std::string_view identifiers[matters]{"preliminaries", "text", "end_matter", "cancels"};

@@ -79,7 +79,7 @@ struct NamedOrigin {
   PaperOrigin origin{};          ///< whole sheet, turned mould or cut half
   Format format{};               ///< fraction of the whole sheet of paper: quarto leaves of cut halves are an eighth
   LeafSize<millimetres> uncut{}; ///< size of the leaf before any binding
-  LeafLoss loss{};               ///< loss from this size to the measured leaf
+  LeafLoss loss{};               ///< what the leaf lost of this size before it was measured
 };
 /// The sheets from which a leaf may come, for one kind of leaf.
 struct LeafOrigin {

@@ -42,7 +42,8 @@ struct PaperOfYear {
   std::array<std::array<double, population_count>, format_groups> papers{};
 };
 
-/// The shares computed from the counts. The value takes about 250 kB; make it once.
+/// How common formats, sizes of paper and years were, computed from counts of books. The value takes about 250 kB; make
+/// it once.
 class PaperModel {
   /// Books, or shares of them, by year, group of formats and population.
   struct Years {

@@ -22,7 +22,7 @@ struct ChanceOfEvidence {
   double both_sides{0.15};  ///< height and width: density in logarithms, one in 6.65
   double one_side{0.286};   ///< height or width alone: one in 3.5
   double chain_lines{0.5};  ///< one direction
-  double no_mark{0.6};      ///< no mark in the leaf; the six places of a mark are equally likely
+  double no_mark{0.6};      ///< no mark in the leaf; a mark is at each of its six places equally often
   double gathering{0.08};   ///< a gathering of this size
   double type_page{0.3};    ///< a type page of this height
   double edge{0.3};         ///< one edge that is a bolt or a deckle
@@ -60,8 +60,8 @@ struct EvidenceParameters {
   double chain_slip{0.002};
   /// Probability that a visible mark is at the place that the format gives. Proposed.
   double mark_in_place{0.95};
-  /// Probability that a visible mark is at that place after the act of 1794, which moved marks in British moulds
-  /// (McMullin, Studies in Bibliography 56).
+  /// Probability that a visible mark is at the place that the format gives, after the act of 1794 moved marks in
+  /// British moulds (McMullin, Studies in Bibliography 56).
   double mark_in_place_1794{0.5};
   /// Probability that the paper has a mark. Proposed.
   double paper_is_marked{0.9};
@@ -103,7 +103,7 @@ struct PaperAge {
   double twofold{};      ///< paper of double moulds, or double sheets cut in two: its chain lines are turned
   double after_1794{};   ///< paper under the British act of 1794
   double second_mark{};  ///< paper of the time when second marks are common
-  double late_make_up{}; ///< books with gatherings as in later books
+  double late_make_up{}; ///< books whose gatherings are like those of later books
 
   /// Returns the shares in one year. Double paper occurs at all times and most often in Britain and the Low Countries
   /// about 1722 (Povey & Foster and Tanselle, Studies in Bibliography 53; the curve is proposed). On machine-made paper

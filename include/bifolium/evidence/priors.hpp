@@ -35,7 +35,8 @@ struct Priors {
   }
 };
 
-/// The shapes and the probability of no format that are used if the caller gives no priors.
+/// Priors that name no format: how common each shape is, and the probability that the leaf is of no known format. They
+/// are used if the caller gives none.
 inline constexpr Priors usual_priors{};
 
 /// Returns equal shares for all formats, shapes and divisions, to find out what geometry alone says.

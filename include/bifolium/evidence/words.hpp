@@ -86,13 +86,14 @@ constexpr std::string_view to_words(T value) {
   return {};
 }
 
-/// Returns the identifier of a certainty, for programs: `very_probable`. A number that is no certainty gives "unknown".
+/// Returns the identifier of a certainty, for programs: `very_probable`. A number that is not a certainty gives
+/// "unknown".
 constexpr std::string_view identifier(Certainty certainty) {
   constexpr char const* names[]{"not_determined", "one_of_two", "probable", "very_probable", "established"};
   auto const i = static_cast<std::size_t>(certainty);
   return i < std::size(names) ? names[i] : "unknown";
 }
-/// Returns the identifier of an origin of paper, for programs: `turned_mould`. A number that is no origin gives
+/// Returns the identifier of an origin of paper, for programs: `turned_mould`. A number that is not an origin gives
 /// "unknown".
 constexpr std::string_view identifier(PaperOrigin origin) {
   constexpr char const* names[]{"whole_sheet", "turned_mould", "cut_half"};
@@ -103,8 +104,8 @@ constexpr std::string_view identifier(PaperOrigin origin) {
 constexpr std::string_view to_words(EvidenceKind kind) {
   return static_cast<std::size_t>(kind) < evidence_kinds ? detail::row_of(kind).name : "unknown";
 }
-/// Returns the identifier of a kind of evidence, for programs: "watermark". A number that is no kind of evidence gives
-/// "unknown".
+/// Returns the identifier of a kind of evidence, for programs: "watermark". A number that is not a kind of evidence
+/// gives "unknown".
 constexpr std::string_view identifier(EvidenceKind kind) {
   return static_cast<std::size_t>(kind) < evidence_kinds ? detail::row_of(kind).identifier : "unknown";
 }

@@ -42,7 +42,8 @@ inline std::optional<SetIn> set_in(Scheme const& scheme, int piece) {
   return std::nullopt;
 }
 
-/// The cells of the flat sheet that make a piece, and the gathering that is made of exactly these cells, if there is one.
+/// The cells of the flat sheet that make a piece, and the gathering that is made of exactly these cells, if there is
+/// one.
 struct PieceExtent {
   int sheet{}, first_row{}, end_row{}, first_column{}, end_column{}, cells{};
   std::optional<int> gathering{};

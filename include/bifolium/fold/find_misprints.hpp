@@ -38,8 +38,8 @@ struct Correction {
   friend constexpr bool operator==(Correction const&, Correction const&) = default;
 };
 
-/// Returns the identifier of a kind of mistake, for columns and fields that programs read. A number that is no such kind
-/// gives "unknown".
+/// Returns the identifier of a kind of mistake, for columns and fields that programs read. A number that is not such a
+/// kind gives "unknown".
 constexpr std::string_view identifier(Correction::Kind kind) noexcept {
   switch (kind) {
   case Correction::Kind::pages_exchanged:

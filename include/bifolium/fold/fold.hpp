@@ -230,8 +230,8 @@ template <int N> constexpr bool Fold<N>::is_copy(int g) const {
 /// Example: `fold(schemes::octavo.scheme())->leaves() == 8`.
 constexpr Expected<Fold<>> fold(Scheme const& scheme);
 
-/// Computes the format from the sheets, by either definition. The two differ for paper that was cut before printing.
-/// The result is "not determined" if sheets are folded into different numbers of leaves.
+/// Computes the format from the sheets, by one of the two definitions of `FormatReading`. They differ for paper that
+/// was cut before printing. The result is "not determined" if sheets are folded into different numbers of leaves.
 template <int N> constexpr Format format_of(Fold<N> const& fold, FormatReading reading) {
   auto const by_sheet = [&](SheetLine const& sheet) {
     auto const cells = sheet.rows * sheet.columns;

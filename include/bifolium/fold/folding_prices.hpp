@@ -34,7 +34,7 @@ struct FoldingWork {
   int folds{};   ///< folds of all pieces
   int uneven{};  ///< folds beside the middle
   int under{};   ///< folds that turn a part underneath
-  int singles{}; ///< pieces of one leaf
+  int singles{}; ///< pieces that are one leaf each
 
   /// Returns the price. The leaf of a sheet with only one leaf, such as a broadside, does not count as a single leaf.
   [[nodiscard]] constexpr int price() const noexcept {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The answer of `foldings_showing`: groups of foldings that agree with the evidence of leaves, leaves that do not agree
-/// with the others, and the fact to look at next.
+/// The answer of `foldings_showing`: groups of foldings that agree with the evidence of leaves, leaves that do not
+/// agree with the others, and the fact to look at next.
 #pragma once
 
 #include <bifolium/fold/attested.hpp>
@@ -63,8 +63,8 @@ struct LookNext {
   friend constexpr bool operator==(LookNext, LookNext) = default;
 };
 
-/// Returns the identifier of a kind of fact, for columns and fields that programs read. A number that is no such kind
-/// gives "unknown".
+/// Returns the identifier of a kind of fact, for columns and fields that programs read. A number that is not such a
+/// kind gives "unknown".
 constexpr std::string_view identifier(LookNext::What what) noexcept {
   switch (what) {
   case LookNext::What::chain_lines:

@@ -13,7 +13,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The letters used in addition to the 23. With `j`, I and J are two letters; with `u`, U and V are two letters.
+/// The letters used in addition to the 23 of the printer's Latin alphabet. With `j`, I and J are two letters; with `u`,
+/// U and V are two letters.
 struct Letters {
   bool j{}, u{}, w{}; ///< true if the letter is used
   friend constexpr bool operator==(Letters, Letters) = default;
@@ -34,8 +35,8 @@ class Alphabet {
     return std::uint32_t{1} << static_cast<unsigned>(letter - 1);
   }
   static constexpr std::int8_t unused = 0;
-  // the position of each letter among the 23, by its number; `unused` for J, U and W. Written out, because it is asked for
-  // each letter of a formula
+  // the position of each letter among the 23, by its number; `unused` for J, U and W. Written out, because it is asked
+  // for each letter of a formula
   static constexpr std::int8_t places_among_23[]{unused, 1,  2,  3,  4,  5,  6,  7,      8,  9,      unused, 10, 11, 12,
                                                  13,     14, 15, 16, 17, 18, 19, unused, 20, unused, 21,     22, 23};
   static constexpr void must_be_letter(int letter) {

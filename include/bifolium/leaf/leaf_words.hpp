@@ -68,7 +68,7 @@ inline constexpr BlankWord blank_word_rows[]{{"blank"},         {"blanks", true}
 
 /// What a word says of leaves that are not there.
 enum class Absence : std::uint8_t {
-  none,    ///< it is no such word
+  none,    ///< it is not such a word
   wanting, ///< wants, lacking: also said of the ideal copy
   without, ///< less, minus, without: in the place of the sign −
   removed, ///< deleted, excised: somebody took them away
@@ -211,7 +211,7 @@ inline constexpr char const* imperfect_words[]{
 }
 /// What a word about a cancel says.
 enum class CancelWord : std::uint8_t {
-  none,      ///< it is no such word
+  none,      ///< it is not such a word
   cancel,    ///< the leaf was put in the place of another: a cancel, cancellans
   cancels,   ///< the same of several leaves: cancels, cancellantia
   cancelled, ///< the leaf was cut out; whether another was put in its place is not said

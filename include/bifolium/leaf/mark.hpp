@@ -24,7 +24,7 @@ enum class Mark : std::uint8_t {
   name,             ///< a symbol that type cannot show, by its name: [pointing hand]
   printed,          ///< a mark quoted as it was printed: "G&H"
   pi,               ///< π: a gathering without a mark, before the first signed one
-  chi               ///< χ: a gathering without a mark, anywhere else
+  chi               ///< χ: a gathering without a mark, among or after the signed ones
 };
 /// A π or χ before another mark. The gathering repeats the mark of another one.
 enum class Duplicate : std::uint8_t { none, pi, chi };

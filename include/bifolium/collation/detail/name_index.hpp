@@ -27,7 +27,8 @@ constexpr bool is_foreign(Signature const& mark, Alphabet alphabet) {
 constexpr std::int64_t spaced_rank(Signature const& mark, Alphabet alphabet) {
   return 2 * mark.rank(alphabet) - (is_foreign(mark, alphabet) ? 1 : 0);
 }
-/// Returns the index, from 0, of the gathering of a run from `first` to `last` that has the mark, or no value if none has.
+/// Returns the index, from 0, of the gathering of a run from `first` to `last` that has the mark, or no value if none
+/// has.
 constexpr std::optional<std::int64_t> place_in_run(Signature const& first, Signature const& last,
                                                    std::int64_t gatherings, Signature const& name, Alphabet alphabet) {
   auto const mark = among(first, name);

@@ -380,7 +380,7 @@ BIFOLIUM_PROBLEM(325, unknown_place, "no place of printing is known as '{found}'
 /// Doubtful: a name of several towns.
 BIFOLIUM_PROBLEM(326, ambiguous_place, "'{found}' is the name of {limit} {place|places}")
 /// Doubtful: a name that false imprints use.
-BIFOLIUM_PROBLEM(327, fictitious_place, "'{found}' is a name that false imprints use")
+BIFOLIUM_PROBLEM(327, fictitious_place, "'{found}' is a name that false imprints use: the book may have been printed elsewhere")
 
 // 400-499: observations and inference
 /// A height, width or type height that cannot be a length.

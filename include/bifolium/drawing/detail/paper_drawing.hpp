@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Draws paper without print: the sheet with its chain lines, marks and edges, and each leaf of it. drawing/sheet_svg.hpp says
-/// what the lines mean.
+/// Draws paper without print: the sheet with its chain lines, marks and edges, and each leaf of it.
+/// drawing/sheet_svg.hpp says what the lines mean.
 #pragma once
 
 #include <bifolium/drawing/detail/panel.hpp>
