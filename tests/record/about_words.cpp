@@ -70,6 +70,6 @@ TEST_CASE("an approximate number of pages contradicts no formula") { // common p
   CHECK((*compare_extent(book, *read_extent("200 p."))).verdict == ExtentAgrees::contradicts);
   auto const lines = (*read_extent("[8],\nca. 200 p.")).warnings();
   REQUIRE(lines.size() == 1);
-  CHECK(lines[0].line == 2);
-  CHECK(lines[0].column == 5);
+  CHECK(lines[0].place->line == 2);
+  CHECK(lines[0].place->column == 5);
 }

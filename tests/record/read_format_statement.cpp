@@ -132,7 +132,7 @@ TEST_CASE("words before a format that say more than its paper") { // common prac
     INFO(text);
     auto const read = read_format_statement(text);
     REQUIRE(!read);
-    CHECK(read.error() == error_at(Problem::format_denied, 1, 1, text, std::string_view{text}.size()));
+    CHECK(read.error() == error_at(Problem::format_denied, TextPlace{}, text));
   }
   for (auto text : {"8vo?", "perhaps 8vo", "probably 8vo", "prob. 8vo", "possibly small 8vo", "wohl 8°",
                     "peut-être in-8°", "vielleicht 8°", "forse in-8°", "? 8vo"}) {
