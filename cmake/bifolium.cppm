@@ -1007,6 +1007,7 @@ using bifolium::real::exp;
 using bifolium::real::log;
 using bifolium::real::quick_exp;
 using bifolium::real::quick_log;
+using bifolium::real::quick_log_of_ratio;
 using bifolium::real::sqrt;
 }
 

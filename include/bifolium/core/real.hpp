@@ -94,20 +94,25 @@ inline double quick_exp(double x) noexcept {
   auto const scale = __builtin_bit_cast(std::uint64_t, detail::powers_of_two[part]) + power;
   return series * __builtin_bit_cast(double, scale);
 }
-/// Returns the natural logarithm to twelve digits, from a series between two powers of two. It has no branch, so a
-/// compiler can take two at once. Precondition: x is at least 2^-1022.
-inline double quick_log(double x) noexcept {
-  auto const bits = __builtin_bit_cast(std::uint64_t, x);
-  constexpr std::uint64_t root_half = 0x3FE6A09E667F3BCDU, bias = 1024;      // root_half as its bits
-  auto const power = (bits - root_half + (bias << 52U)) >> 52U;              // of two, and the bias
-  auto const m = __builtin_bit_cast(double, bits - ((power - bias) << 52U)); // root_half to its double
-  constexpr std::uint64_t whole = 0x4330000000000000U;                       // 2^52: its last bits are whole numbers
+/// Returns the natural logarithm of a/b to twelve digits, from a series between two powers of two and with one division.
+/// It has no branch, so a compiler can take two at once. Precondition: a and b are at least 2^-1022, and their ratio is
+/// from 2^-1022 to 2^1022.
+inline double quick_log_of_ratio(double a, double b) noexcept {
+  auto const of_a = __builtin_bit_cast(std::uint64_t, a), of_b = __builtin_bit_cast(std::uint64_t, b);
+  // the bits of a number grow nearly as its logarithm to the base of 2, 2^52 of them for each power
+  constexpr std::uint64_t bias = 1024, half = std::uint64_t{1} << 51U;
+  auto const power = (of_a - of_b + (bias << 52U) + half) >> 52U;                 // of two, the nearest, and the bias
+  auto const near_b = __builtin_bit_cast(double, of_a - ((power - bias) << 52U)); // a, divided by it
+  constexpr std::uint64_t whole = 0x4330000000000000U; // 2^52: its last bits are whole numbers
   auto const n = __builtin_bit_cast(double, whole | power) - (4503599627370496.0 + bias);
-  auto const s = (m - 1) / (m + 1), t = s * s, t2 = t * t;
+  auto const s = (near_b - b) / (near_b + b), t = s * s, t2 = t * t;
   auto const low = 1 + t * (1.0 / 3) + t2 * (1.0 / 5 + t * (1.0 / 7));
-  auto const high = 1.0 / 9 + t * (1.0 / 11) + t2 * (1.0 / 13 + t * (1.0 / 15));
+  // the last number makes up for the next term, 1/17, where t is at most 1/25
+  auto const high = 1.0 / 9 + t * (1.0 / 11) + t2 * (1.0 / 13 + t * 0.06854667);
   return n * 0.69314718055994530942 + 2 * s * (low + t2 * t2 * high);
 }
+/// Returns the natural logarithm to twelve digits in the same way. Precondition: x is at least 2^-1022.
+inline double quick_log(double x) noexcept { return quick_log_of_ratio(x, 1); }
 
 } // namespace real
 } // namespace v0

@@ -81,7 +81,7 @@ public:
         auto const there = static_cast<MarkPlace>(at);
         bool const in_leaf = there != MarkPlace::absent && one.mark != MarkPlace::absent;
         shown.marks[at] = !mark || at == 0 ? 1
-                          : in_leaf        ? mark_taken_for(there, one.mark, trust.in_place)
+                          : in_leaf        ? mark_taken_for(there, one.mark, trust)
                                            : (there == one.mark ? 1 - slip : slip);
       }
       if (mark) by_chance_ *= p.chance.mark(one.mark != MarkPlace::absent);

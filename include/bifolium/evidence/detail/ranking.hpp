@@ -33,7 +33,8 @@ class Ranking {
       auto const other = (all - alone[f]) * prior[f];
       own[f] = alone[f] * rest[f], others[f] = other > 0 ? other : 0;
     }
-    for (std::size_t f = 0; f < most_leaf_shapes; ++f) logarithm[f] = real::quick_log(own[f] / (others[f] + least));
+    for (std::size_t f = 0; f < most_leaf_shapes; ++f)
+      logarithm[f] = real::quick_log_of_ratio(own[f], others[f] + least);
     for (std::size_t f = 0; f < most_leaf_shapes; ++f) {
       // a size that is 0 for us is as unlikely as that, and not silent
       auto const weight = own[f] > 0 ? logarithm[f] : SheetDensity::hardly_ever;

@@ -66,7 +66,7 @@ class LogMeasures {
 
   [[gnu::noinline]] static double logarithm(double length) {
     constexpr double least = 5; // mm; boards leave no less
-    return real::quick_log(length > least ? length : least);
+    return real::log(length > least ? length : least);
   }
 
 public:
