@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What contradicts, and the likely slip, case by case. Formulas and extents are constructed unless a source is named;
 // what is right was worked out by hand.
+#include <bifolium/record/read_size.hpp>
+
 #include "book_of.hpp"
 
 #include <algorithm>
@@ -44,7 +46,7 @@ TEST_CASE("two digits were exchanged") {
   CHECK(repair.pagination == "[12], 128 p.");
   CHECK(repair.leaves == 70);
   CHECK(repair.share > .8);
-  CHECK(repair.says == "182 for 128 (two digits were exchanged)");
+  CHECK(repair.says == "182 should be 128 (two digits were exchanged)");
   CHECK(!audit.agrees());
 }
 
@@ -242,7 +244,8 @@ TEST_CASE("a repair that adds something says what it comes after, or before: no 
   for (auto const& one : std::initializer_list<Added>{
            {"A-P⁸; A-Q⁸ R⁴", "240; 252 p.", "part 2: [12] is missing before 252 (pages without numbers are missing)"},
            {"A-P⁸; A-Q⁸ R⁴", "240; 252 p.", "part 2: [12] is missing after 252 (pages without numbers are missing)"},
-           {"A² B-D⁴; A² B-D⁴; A² B-D⁴", "[88] p.", "A² (number 2 of 3) for A⁴ (another number of leaves was written)"},
+           {"A² B-D⁴; A² B-D⁴; A² B-D⁴", "[88] p.",
+            "A² (number 2 of 3) should be A⁴ (another number of leaves was written)"},
            {"A-G⁸ I-R⁸", "[8], 264 p.", "H⁸ is missing after A-G⁸ (a gathering is missing where a letter is skipped)"},
            {"A-P⁸", "[8], 244, [3] p.", "pi⁸ is missing before A-P⁸ (the preliminaries are missing)"},
            {"A-P⁸", "[8], 232 [2] p.",
@@ -282,7 +285,7 @@ TEST_CASE("parts are examined one by one") {
   REQUIRE(!each.repairs.empty());
   CHECK(each.repairs[0].pagination == "240; 264 p.");
   CHECK(each.repairs[0].edits.size() == 2);
-  CHECK(each.repairs[0].says.starts_with("part 1: 204 for 240 (two digits were exchanged); part 2: "));
+  CHECK(each.repairs[0].says.starts_with("part 1: 204 should be 240 (two digits were exchanged); part 2: "));
   CHECK(each.repairs[0].leaves == 252);
   auto const stated = examined({"A-P⁸; A-Q⁸ R⁴", "240; 246 p.", "252"});
   REQUIRE(!stated.repairs.empty());
@@ -306,7 +309,7 @@ TEST_CASE("a repair says what in the book decides about it, each kind of slip in
   REQUIRE(!pages.repairs.empty());
   auto const leaves = examined({"A-H⁸", "128 p.", "46"});
   REQUIRE(!leaves.repairs.empty());
-  CHECK(pages.repairs[0].says == "182 for 128 (two digits were exchanged)");
+  CHECK(pages.repairs[0].says == "182 should be 128 (two digits were exchanged)");
   CHECK(what_settles(pages.repairs[0]) == "the number on the last page of this run");
   CHECK(leaves.repairs[0].edits[0].put == "64");
   CHECK(what_settles(leaves.repairs[0]) == "the leaves: count them");
@@ -395,4 +398,54 @@ TEST_CASE("identifiers are words for machines, each its own") {
   CHECK(identifier(FindingId::numbers_begin_on_verso) == "numbers_begin_on_verso");
   CHECK(identifier(Field::place) == "place");
   CHECK(identifier(SlipKind::pages_for_leaves) == "pages_for_leaves");
+}
+
+TEST_CASE("what contradicts, what could not be read, and what has nothing to compare are three things") { // constructed
+  struct {
+    FieldTexts texts;
+    bool agrees, contradicts, left_unread;
+  } const cases[]{
+      {{}, true, false, false},
+      {{.formula = "8°: A-C8", .pagination = "46, [2] p."}, true, false, false},
+      {{.formula = "8°: A-C8", .pagination = "64 p."}, false, true, false},
+      {{.format = "octavvo"}, false, false, true},
+      {{.place = "Utopia"}, false, false, true},
+      {{.formula = "8°: A-C8", .pagination = "64 p.", .format = "octavvo"}, false, true, true},
+      {{.formula = "8°: A C8"}, false, false, true},
+      {{.formula = "8°: A8 C8"}, false, false, false},                       // a doubt: a letter is left out
+      {{.formula = "8°: A-C8", .format = "8vo, uncut"}, true, false, false}, // words beside the format
+  };
+  for (auto const& one : cases) {
+    INFO(std::string{one.texts.formula} << ' ' << std::string{one.texts.format});
+    auto const audit = examine(read_description(one.texts));
+    CHECK(audit.agrees() == one.agrees);
+    CHECK(audit.contradicts() == one.contradicts);
+    CHECK(audit.left_unread() == one.left_unread);
+  }
+}
+
+TEST_CASE("a height that is very rare is told with a reason that can be") { // constructed
+  auto const reason = [](char const* height) {
+    for (auto const& one : examine(read_description({.height = height})).findings)
+      if (one.id == FindingId::height_unit) return one.says;
+    return std::string{};
+  };
+  CHECK(reason("22").ends_with("perhaps centimetres were given as millimetres"));
+  CHECK(reason("22 mm").ends_with("perhaps centimetres were given as millimetres"));
+  CHECK(reason("187 cm").ends_with("perhaps millimetres were given as centimetres"));
+  CHECK(reason("9000 mm").ends_with("perhaps the unit or a figure is wrong"));
+  CHECK(reason("3 cm").ends_with("perhaps the unit or a figure is wrong"));
+  // `c.` after a number is no word for about: it is left unread
+  auto const abbreviated = read_description({.height = "22 c."});
+  REQUIRE(abbreviated.height);
+  CHECK(abbreviated.height->value == (*read_size("22 mm")).height);
+  REQUIRE(abbreviated.unread.size() == 1);
+  CHECK(abbreviated.unread[0].text == "c");
+  CHECK(reason("22 c.").ends_with("perhaps centimetres were given as millimetres"));
+}
+
+TEST_CASE("a doubt about c or circa quotes the c") { // constructed
+  auto const book = read_description({.year = "in c1790"});
+  REQUIRE(book.doubts.size() == 1);
+  CHECK(book.doubts[0].doubt == error_at(Problem::circa_or_copyright, TextPlace{1, 4}, "c1790"));
 }

@@ -233,11 +233,27 @@ struct Audit {
   double share_none{};
   std::optional<std::int64_t> leaves{}; ///< the number of leaves, if the fields agree
 
-  /// Returns true if no fields contradict each other and no value is unlikely.
+  /// Returns true if every finding is a note: no fields contradict each other, no value is unlikely, every field could be
+  /// read. Also true where there is nothing to compare, as in an empty record.
   [[nodiscard]] bool agrees() const {
     for (auto const& finding : findings)
       if (finding.level != Severity::note) return false;
     return true;
+  }
+  /// Returns true if fields contradict each other: a finding is an error. A field that could not be read contradicts nothing.
+  [[nodiscard]] bool contradicts() const {
+    for (auto const& finding : findings)
+      if (finding.level == Severity::error) return true;
+    return false;
+  }
+  /// Returns true if a field, or a part of one, could not be read, or was not compared because of a limit. Words beside a
+  /// value that was read do not count.
+  [[nodiscard]] bool left_unread() const {
+    for (auto const& finding : findings)
+      if (finding.level != Severity::note &&
+          (finding.id == FindingId::part_unread || finding.id == FindingId::limit_reached))
+        return true;
+    return false;
   }
   friend bool operator==(Audit const&, Audit const&) = default;
 };

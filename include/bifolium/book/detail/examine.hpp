@@ -17,8 +17,8 @@ namespace detail {
 inline std::optional<Error> beyond_limits(std::string_view text, std::size_t runs, std::size_t changes,
                                           Limits const& limits) {
   if (is_too_long(text, limits)) return too_long(limits);
-  if (runs > limits.runs) return error_at(Problem::too_many_runs, {}, text, limits.runs);
-  if (changes > limits.changes) return error_at(Problem::too_many_changes, {}, text, limits.changes);
+  if (runs > limits.runs) return error_at(Problem::too_many_runs, TextPlace{}, text, limits.runs);
+  if (changes > limits.changes) return error_at(Problem::too_many_changes, TextPlace{}, text, limits.changes);
   return std::nullopt;
 }
 /// Adds a finding if a field is beyond the limits. Returns true if one is.

@@ -7,6 +7,7 @@
 #include <bifolium/book/audit.hpp>
 #include <bifolium/book/evidence_of.hpp>
 #include <bifolium/evidence/infer.hpp>
+#include <bifolium/paper/sheet_sizes.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -186,6 +187,37 @@ class FormatAudit {
           named(wrong));
   }
 
+  /// Adds a finding if no leaf of the format can be so high. The largest sheet of the tables before 1801, divided, gives the area of a leaf,
+  /// and a leaf is not three times as high as broad. A height may be that of a binding, which by the rules is up to 3 cm
+  /// more than that of the leaf (record/size_statement.hpp). The other bound is below every leaf that was measured in
+  /// tests/data (2° 140, 4° 113, 8° 92 mm): a cropped leaf is no contradiction, so that it is a doubt.
+  [[nodiscard]] bool impossible_height(Format stated) {
+    constexpr int last_of_hand_made_paper = 1800; // after it paper is made by machines, of any length
+    auto const leaves = *stated.leaves_to_sheet();
+    if (!book_.height || (book_.year && book_.year->value.to > last_of_hand_made_paper)) return false;
+    auto const& height = book_.height->value;
+    constexpr double binding = 30, narrowest = 3;
+    double largest = 0;
+    for (auto const& sheet : find_sheets({})) {
+      if (sheet.first_year > last_of_hand_made_paper) continue;
+      auto const area = sheet.short_side().count() * sheet.long_side().count();
+      largest = area > largest ? area : largest;
+    }
+    auto const least = height.above - (book_.binding ? 0 : binding);
+    bool const too_high = least > 0 && least * least > narrowest * largest / leaves;
+    double const lowest = leaves == 2 ? 125 : leaves == 4 ? 111 : leaves == 8 ? 80 : 0;
+    bool const broad = book_.width && book_.width->value.above > height.to; // height_below_width
+    bool const too_low = height.to < lowest && stated.shape() == Shape::usual && !broad;
+    if (!too_high && !too_low) return false;
+    auto const format = std::string{stated.symbol().view()};
+    add(FindingId::format_against_size, too_high ? Severity::error : Severity::doubt, statement() | Field::height,
+        "the height is stated as '" + book_.height->text + "', " +
+            (too_high ? "and no sheet is so large that a leaf of " + format + " can be so high, even with a binding"
+                      : "and a leaf of " + format + " is hardly ever so low"),
+        "the format and the height: one of the two is probably a slip");
+    return true;
+  }
+
 public:
   FormatAudit(Description const& book, Audit& audit) : book_{book}, audit_{audit} {}
   void run() {
@@ -195,6 +227,7 @@ public:
     if (!stated || !stated->leaves_to_sheet() || stated->kind() != Format::Kind::leaves ||
         (book_.formula && book_.formula->value.second_format()))
       return;
+    if (impossible_height(*stated)) return;
     auto const seen = evidence_of(book_);
     // whole centimetres alone accuse nobody
     bool const measured = is_measured(book_.height) || is_measured(book_.width);

@@ -48,7 +48,7 @@ inline std::string which_in_words(Edit const& edit, std::string_view old, std::s
   }
   return all < 2 ? "" : " (number " + std::to_string(number) + " of " + std::to_string(all) + ')';
 }
-/// Describes an edit of a field with this text: 'B-H⁴' for 'B-G⁴'; '[2]' is missing after '240'; '(−A1)' is one too
+/// Describes an edit of a field with this text: 'B-G⁴' should be 'B-H⁴'; '[2]' is missing after '240'; '(−A1)' is one too
 /// many.
 inline std::string in_words(Edit const& edit, std::string_view text) {
   std::string const old{trimmed(edit.old, " ,")}, put{trimmed(edit.put, " ,")};
@@ -60,7 +60,7 @@ inline std::string in_words(Edit const& edit, std::string_view text) {
   else if (put.empty())
     words = old + which_in_words(edit, old, text) + " is one too many";
   else
-    words = old + which_in_words(edit, old, text) + " for " + put;
+    words = old + which_in_words(edit, old, text) + " should be " + put;
   auto const reason = std::string{row_of(edit.kind).reason};
   return words.empty() ? reason : words + " (" + reason + ')';
 }

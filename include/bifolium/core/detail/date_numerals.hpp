@@ -34,6 +34,7 @@ protected:
   /// What the words before a year say about it.
   struct Said {
     std::size_t from{}; // position of the first of these words
+    std::size_t c_at{}; // position of the c of c1790
     bool any{}, about{}, bare_c{}, correction{}, between{}, joins{}, to{}, not_before{}, not_after{}, reprinted{};
     bool republic{}, century{}, probable{};
     DateWord half{};

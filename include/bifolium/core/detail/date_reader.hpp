@@ -26,7 +26,8 @@ class DateReader : DateLookahead {
     if ((read.probable || read.about) && !several) read.years = read.years.widened(5);
     if (read.open_after) read.years.to = read.written.to + 50;
     if (read.open_before) read.years.from = read.written.from - 50;
-    if (said_.bare_c && read.written.from >= 1790) date_.warn(error(Problem::circa_or_copyright, read.at));
+    if (said_.bare_c && read.written.from >= 1790)
+      date_.warn(error(Problem::circa_or_copyright, {said_.c_at, read.at.to}));
   }
   /// Adds a word after the years, or a word or sign before them, for another era. Years counted from the creation are
   /// read already.
@@ -147,6 +148,7 @@ class DateReader : DateLookahead {
     case DateWord::about:
       said_.about = true;
       said_.bare_c = word.words == "c" && is_digit(byte(word.to)) && byte(word.to - 1) != '.';
+      said_.c_at = at_;
       break;
     case DateWord::correction:
       said_.correction = true;

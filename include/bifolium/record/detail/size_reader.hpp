@@ -150,11 +150,21 @@ class SizeReader {
     return width_first ? keep(of.value_or(SizeOf::book), *across, *first, tallest, *unit, from)
                        : keep(of.value_or(SizeOf::book), *first, across, tallest, *unit, from);
   }
+  /// Takes `ca.` before a number; after the height a number must follow: in 22 c. the letter is none.
+  bool take_about_before() {
+    auto look = cursor_;
+    if (!take_about(look) || (read_.height && !look.at_digit())) return false;
+    cursor_ = look;
+    return about_ = true;
+  }
   /// Takes `approx.` after a measure.
   void take_about_after() {
     auto look = cursor_;
     look.take_blanks();
-    if (!take_about(look) || (!look.at_end() && look.peek() != ',' && look.peek() != ';' && look.peek() != '(')) return;
+    bool const letter_alone = small_letter(look.peek()) == 'c' && !is_latin_letter(look.peek(1)); // 22 c.: of cm
+    if (letter_alone || !take_about(look) ||
+        (!look.at_end() && look.peek() != ',' && look.peek() != ';' && look.peek() != '('))
+      return;
     cursor_ = look;
     about_ = true;
   }
@@ -256,9 +266,7 @@ public:
       cursor_.take_blanks();
       if (cursor_.at_end()) break;
       if (ends_at_semicolon() && cursor_.peek() == ';') return error(Problem::not_a_length, cursor_.at());
-      if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || (take_about(cursor_) && (about_ = true)) ||
-          formats())
-        continue;
+      if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || take_about_before() || formats()) continue;
       auto const from = cursor_.at();
       static_cast<void>(cursor_.take('('));
       auto const of = take_size_label(cursor_);

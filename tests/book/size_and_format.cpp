@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// A height that no leaf of the stated format can have. The leaves that were measured, and the heights that catalogues give with a
+// format, are those of tests/data, whose heads name the sources; none of them is accused.
+#include <bifolium/book/examine.hpp>
+#include <bifolium/book/read_description.hpp>
+
+#include "check.hpp"
+#include "data.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace bifolium;
+
+namespace {
+Finding const* against_size(Audit const& audit) {
+  for (auto const& one : audit.findings)
+    if (one.id == FindingId::format_against_size && one.level != Severity::note) return &one;
+  return nullptr;
+}
+} // namespace
+
+TEST_CASE("a height that no sheet allows for the format") { // constructed
+  struct Case {
+    char const *format, *height;
+    Severity level;
+    char const* year{""};
+  };
+  for (auto const& one : {Case{"32°", "45 cm", Severity::error, "1640"}, Case{"32°", "450 mm", Severity::error},
+                          Case{"12°", "60 cm", Severity::error}, Case{"8°", "80 cm", Severity::error},
+                          Case{"8vo", "800 mm", Severity::error}, Case{"24°", "42 cm", Severity::error},
+                          Case{"16mo", "50 cm", Severity::error}, Case{"4°", "100 cm", Severity::error},
+                          Case{"2°", "11 cm", Severity::doubt}, Case{"4°", "11 cm", Severity::doubt},
+                          Case{"fol.", "110 mm", Severity::doubt}, Case{"8°", "7 cm", Severity::doubt}}) {
+    INFO(one.format << ", " << one.height);
+    auto const audit = examine(read_description({.format = one.format, .height = one.height, .year = one.year}));
+    auto const* finding = against_size(audit);
+    REQUIRE(finding != nullptr);
+    CHECK(finding->level == one.level);
+    CHECK(finding->fields.has(Field::format));
+    CHECK(finding->fields.has(Field::height));
+    CHECK(finding->says.find(one.height) != std::string::npos);
+    CHECK(!audit.agrees());
+    CHECK(audit.contradicts() == (one.level == Severity::error));
+  }
+  for (auto const& one :
+       {Case{"32°", "14 cm", {}}, Case{"32°", "10 cm", {}}, Case{"24°", "16 cm", {}}, Case{"12°", "25 cm", {}},
+        Case{"8°", "40 cm", {}}, Case{"4°", "50 cm", {}}, Case{"2°", "70 cm", {}}, Case{"2°", "14 cm", {}},
+        Case{"8°", "9 cm", {}}, Case{"8°", "80 cm", {}, "1900"}, Case{"obl. 4to", "11 cm", {}}}) {
+    INFO(one.format << ", " << one.height);
+    CHECK(against_size(examine(read_description({.format = one.format, .height = one.height, .year = one.year}))) ==
+          nullptr);
+  }
+  // the format of a formula is one too
+  CHECK(against_size(examine(read_description({.formula = "32°: A-C⁸", .height = "45 cm"}))) != nullptr);
+  // a binding that is stated apart leaves no allowance: 28 cm is more than a leaf of 32° has
+  CHECK(against_size(examine(read_description({.format = "32°", .height = "28 cm"}))) == nullptr);
+  CHECK(against_size(examine(read_description({.format = "32°", .height = "28 cm", .binding = "29 cm"}))) != nullptr);
+}
+
+TEST_CASE("no measured leaf, and no height in a catalogue, is impossible for its format") {
+  int looked_at = 0;
+  auto const sound = [&](std::string const& format, std::string const& height, std::string const& row) {
+    auto const book = read_description({.format = format, .height = height});
+    if (!book.format || !book.height) return;
+    ++looked_at;
+    CHECK_MESSAGE(against_size(examine(book)) == nullptr, row);
+  };
+  for (auto const& row : data::rows("bmc_leaf_sizes.tsv", 7))
+    sound(row[1], row[2] + " mm", row[0] + ' ' + row[1] + ' ' + row[2]);
+  for (auto const& row : data::rows("later_leaf_sizes.tsv", 9))
+    sound(row[0] + "°", row[1] + " mm", row[0] + ' ' + row[1]);
+  for (auto const& row : data::rows("catalogue_heights.tsv", 9))
+    sound(row[0] + "°", row[1] + " mm", row[0] + ' ' + row[1]);
+  CHECK(looked_at > 3500);
+}
