@@ -255,6 +255,7 @@ constexpr Writer writers[]{
     {"core/raised.hpp", "raised", raised_figures, 4000, ""},
     {"leaf/roman.hpp", "small_roman", roman_numerals, 4000, ""},
     {"leaf/write_signature.hpp", "to_text", signatures, 4000, ""},
+    {"leaf/leaf_words.hpp", "linking_word_at", nullptr, 0, part_of_input},
     {"leaf/signature.hpp", "operator<<", signatures, 4000, ""},
     {"fold/format.hpp", "symbol abbreviation name written operator<<", formats, 4000, ""},
     {"paper/length.hpp", "operator<<", lengths, 4000, ""},

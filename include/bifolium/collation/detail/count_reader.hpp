@@ -135,6 +135,7 @@ private:
       else if (!count.cycle.push(static_cast<int>(p.token.value)))
         count.problem = Problem::cycle_too_long;
       count.end = p.token.to;
+      auto const term = p.token.value;
       p.take();
       if (count.problem != Problem::none || p.token.spaced) break;
       bool const hyphen = p.at(TokenKind::dash) && hyphens && style == TokenStyle::line;
@@ -148,7 +149,8 @@ private:
       if (!next.touches(TokenKind::figure) || !same_style) break;
       // A-Z8,2A-2M8: a number directly before a letter is of the next signature
       if (p.at(TokenKind::comma) && count.flat && is_latin_letter(at(next.token.to))) break;
-      if ((raised_dash || hyphen) && next.token.value % 2 != 0) break; // c⁸⁻¹ and c8-1 have a leaf less
+      // c⁸⁻¹ and c8-1 have a leaf less; m1-3 has its first three
+      if ((raised_dash || (hyphen && next.token.value < term)) && next.token.value % 2 != 0) break;
       count.hyphen = count.hyphen || hyphen;
       p = next;
       if (style == TokenStyle::caret && !p.token.raised() && ends_caret_number(text_, p.token.to)) p = after_caret(p);
