@@ -187,10 +187,10 @@ class FormatAudit {
           named(wrong));
   }
 
-  /// Adds a finding if no leaf of the format can be so high. The largest sheet of the tables before 1801, divided, gives the area of a leaf,
-  /// and a leaf is not three times as high as broad. A height may be that of a binding, which by the rules is up to 3 cm
-  /// more than that of the leaf (record/size_statement.hpp). The other bound is below every leaf that was measured in
-  /// tests/data (2° 140, 4° 113, 8° 92 mm): a cropped leaf is no contradiction, so that it is a doubt.
+  /// Adds a finding if no leaf of the format can be so high. The largest sheet of the tables before 1801, divided, gives the
+  /// area of a leaf, and a leaf is not three times as high as broad. A height may be that of a binding, which by the rules
+  /// is up to 3 cm more than that of the leaf (record/size_statement.hpp). The other bound is below every leaf that was
+  /// measured in tests/data (2° 140, 4° 113, 8° 92 mm): a cropped leaf is no contradiction, so that it is a doubt.
   [[nodiscard]] bool impossible_height(Format stated) {
     constexpr int last_of_hand_made_paper = 1800; // after it paper is made by machines, of any length
     auto const leaves = *stated.leaves_to_sheet();

@@ -39,7 +39,8 @@ public:
   using SignatureReader::SignatureReader;
 
   /// Takes a leaf count. If there is none, takes nothing and returns an empty count. `line`: the count may be on the
-  /// line. `hyphens`: 8-6 may be two alternating counts; 8-1 is a leaf less. `several`: ⁸⁻⁴ may be, because the run has several gatherings.
+  /// line. `hyphens`: 8-6 may be two alternating counts; 8-1 is a leaf less. `several`: ⁸⁻⁴ may be, because the run has
+  /// several gatherings.
   constexpr FoundCount take_count(TokenCursor& c, bool line, bool hyphens = false, bool several = false) const {
     auto p = c;
     if (p.touches(TokenKind::point) && p.token.value == 0xB7) p.take(); // a stray middle dot: D·⁴

@@ -99,44 +99,44 @@ class OnPaper {
     double times;
     double of(std::size_t kind) const { return times * shares[kind][at]; }
   };
-  /// Adds a paper to the sums. `near`: the kinds of leaf that may be of it.
-  void add_sizes(std::size_t number, NearSheets const& near, Common const& common) {
-    for (std::size_t j = 0; j < near.count; ++j) {
-      auto const i = near.number[j];
-      auto const size = common.of(i) * near.density[j];
+  /// Adds a paper to the sums. `found`: the kinds of leaf that may be of it.
+  void add_sizes(std::size_t number, NearSheets const& found, Common const& common) {
+    for (std::size_t j = 0; j < found.count; ++j) {
+      auto const i = found.number[j];
+      auto const size = common.of(i) * found.density[j];
       sums_.size[i] += size;
       if (size > sums_.best[i]) sums_.best[i] = size, sums_.paper[i] = number;
     }
   }
   /// The same where the type page was measured.
-  void add_with_type(std::size_t number, SheetDensity const& paper, NearSheets const& near, Common const& common) {
+  void add_with_type(std::size_t number, SheetDensity const& paper, NearSheets const& found, Common const& common) {
     TypePage const pages[]{{paper, 0, p_}, {paper, 1, p_}};
     EachSheet of_type;
     for (std::size_t i = 0; i < kinds_.size(); ++i)
       sums_.type[i] += of_type[i] = common.of(i) * measures_.type(pages, kinds_[i]);
-    for (std::size_t j = 0; j < near.count; ++j) {
-      auto const i = near.number[j];
-      auto const both = of_type[i] * near.density[j];
-      sums_.size[i] += common.of(i) * near.density[j], sums_.both[i] += both;
+    for (std::size_t j = 0; j < found.count; ++j) {
+      auto const i = found.number[j];
+      auto const both = of_type[i] * found.density[j];
+      sums_.size[i] += common.of(i) * found.density[j], sums_.both[i] += both;
       if (both > sums_.best[i]) sums_.best[i] = both, sums_.paper[i] = number;
     }
   }
-  [[gnu::noinline]] void add(std::size_t number, SheetDensity const& paper, NearSheets const& near,
+  [[gnu::noinline]] void add(std::size_t number, SheetDensity const& paper, NearSheets const& found,
                              Common const& common) {
     if (measures_.has_type())
-      add_with_type(number, paper, near, common);
+      add_with_type(number, paper, found, common);
     else
-      add_sizes(number, near, common);
+      add_sizes(number, found, common);
   }
   [[gnu::cold, gnu::noinline]] void add_stocks(SheetsImplied const& implied) {
     double const* priors[sheets_at_once];
     for (std::size_t i = 0; i < kinds_.size(); ++i) priors[i] = &sums_.prior[i];
-    NearSheets near;
+    NearSheets found;
     auto number = population_count;
     for (auto const& stock : stocks_) {
       auto const paper = of_stock(stock);
-      implied.near(paper, loss_, near);
-      add(number++, paper, near, {priors, 0, stock.share});
+      implied.find(paper, loss_, found);
+      add(number++, paper, found, {priors, 0, stock.share});
     }
   }
   void add_up() {
@@ -148,7 +148,7 @@ class OnPaper {
     auto const of_model = of_stocks < 1 ? 1 - of_stocks : 0;
     auto const implied = measures_.implied(kinds_, larger_uncut());
     for (std::size_t k = 0; k < population_count; ++k) {
-      implied.near(papers_[k], loss_, near_[k]);
+      implied.find(papers_[k], loss_, near_[k]);
       add(k, papers_[k], near_[k], {shares, k, of_model});
     }
     if (!stocks_.empty()) add_stocks(implied);

@@ -137,10 +137,10 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
     auto const group = format_group(book.leaves);
     auto held = papers(book.region, book.year)[group];
     detail::BothSides const sheet{{along}, {across}};
-    detail::NearSheets near;
+    detail::NearSheets found;
     for (std::size_t k = 0; k < population_count; ++k) {
-      densities_[k].of_both(sheet, 1, loss, near);
-      held[k] *= near.count > 0 ? near.density[0] : 0;
+      densities_[k].of_both(sheet, 1, loss, found);
+      held[k] *= found.count > 0 ? found.density[0] : 0;
     }
     auto const all = detail::sum_of(held);
     if (!(all > 0)) continue; // a leaf of no known sheet

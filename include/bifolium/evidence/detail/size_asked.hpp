@@ -30,12 +30,12 @@ private:
 
 public:
   /// Finds those that are near the sheets of one population, or takes all of them if no side is known.
-  void near(SheetDensity const& sheets, LossLaw const& loss, NearSheets& near) const {
-    if (known_ == Known::both) return sheets.of_both(both_, count_, loss, near);
-    if (known_ == Known::one) return sheets.of_side(one_, count_, loss, near);
-    if (known_ == Known::between) return sheets.of_side_between(one_, count_, loss, near);
-    near.count = 0;
-    for (std::size_t i = 0; i < count_; ++i) near.add(i, 1);
+  void find(SheetDensity const& sheets, LossLaw const& loss, NearSheets& found) const {
+    if (known_ == Known::both) return sheets.of_both(both_, count_, loss, found);
+    if (known_ == Known::one) return sheets.of_side(one_, count_, loss, found);
+    if (known_ == Known::between) return sheets.of_side_between(one_, count_, loss, found);
+    found.count = 0;
+    for (std::size_t i = 0; i < count_; ++i) found.add(i, 1);
   }
 };
 /// By how much a leaf would be larger if it were cut as a folio of the usual state is, as a logarithm: so much, and so

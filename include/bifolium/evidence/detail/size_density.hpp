@@ -176,37 +176,37 @@ public:
 
   /// Finds the first `count` sheets near it.
   [[gnu::noinline]] void of_both(BothSides const& sheets, std::size_t count, LossLaw const& loss,
-                                 NearSheets& near) const {
+                                 NearSheets& found) const {
     Tail const tails[]{{loss.cropped_tail * root_, peak_ * loss.cropped_tail * loss.cropped},
                        {loss.tail * root_, peak_ * loss.tail * (1 - loss.cropped)}};
     auto const* const first = loss.cropped > 0 ? tails : tails + 1;
     Away away;
     find_away(sheets, tails[0].reach, away);
-    near.count = 0;
+    found.count = 0;
     for (std::size_t i = 0; i < count; ++i) {
       if (away.most[i] < hardly_ever) continue;
       auto const bell = away.bell[i], of_bell = exp(bell);
       double density = 0;
       for (auto const* tail = first; tail != std::end(tails); ++tail)
         density += tail->part * up_to(-away.size[i] - tail->reach, bell, of_bell);
-      near.add(i, density);
+      found.add(i, density);
     }
   }
   /// Finds the first `count` sheets of which one side is near it.
   [[gnu::noinline]] void of_side(OneSide const& sheets, std::size_t count, LossLaw const& loss,
-                                 NearSheets& near) const {
-    near.count = 0;
+                                 NearSheets& found) const {
+    found.count = 0;
     for (std::size_t i = 0; i < count; ++i) {
       auto const& of = side_[sheets.side[i]];
       auto const x = (sheets.length[i] - mean_[sheets.side[i]]) * of.per_spread, bell = -0.5 * x * x;
       if (x > all_but_1e_12) continue;
-      near.add(i, loss.tail * side_up_to(-x - loss.tail * of.spread, bell));
+      found.add(i, loss.tail * side_up_to(-x - loss.tail * of.spread, bell));
     }
   }
   /// The same for two bounds of the side.
   [[gnu::noinline]] void of_side_between(OneSide const& sheets, std::size_t count, LossLaw const& loss,
-                                         NearSheets& near) const {
-    near.count = 0;
+                                         NearSheets& found) const {
+    found.count = 0;
     for (std::size_t i = 0; i < count; ++i) {
       auto const side = sheets.side[i];
       auto const& of = side_[side];
@@ -216,11 +216,11 @@ public:
       // below the bend, what the tail alone gives; the same at both ends but for the fall
       auto const at_high = low < bend ? exp_for_side(loss.tail * (high - bend / 2)) : 0;
       if (high < bend - all_but_1e_12 * of.spread) { // far down the tail, where the bell is over
-        near.add(i, at_high * (1 - sheets.fall));
+        found.add(i, at_high * (1 - sheets.fall));
         continue;
       }
       auto const between = up_to_end(high, bend, of, at_high) - up_to_end(low, bend, of, at_high * sheets.fall);
-      near.add(i, between > 0 ? between : 0);
+      found.add(i, between > 0 ? between : 0);
     }
   }
 };
