@@ -170,15 +170,19 @@ public:
 } // namespace
 
 int descriptions_that_grow_too_fast(int most) {
-  int wrong = 0;
+  // All units in all fields take minutes. In a short run each field gets a quarter of them, each field another one.
+  auto const every = most < 10'000 ? 4 : 1;
+  int wrong = 0, turn = 0;
   for (auto const& row : rows) {
     Worst of_reading, of_examining;
     auto const take = [&](Repeated const& one) {
       of_reading.take(one.reading(), most);
       of_examining.take(one.examining(), most);
     };
+    auto i = turn++;
     for (auto const unit : units)
-      for (bool const begun : {false, true}) take({&row, unit, begun});
+      if (i++ % every == 0)
+        for (bool const begun : {false, true}) take({&row, unit, begun});
     if (row.field == Field::formula)
       for (auto const& [formula, pages] : parts) take({&row, formula, true, pages});
     of_reading.told(), of_examining.told();

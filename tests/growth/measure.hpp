@@ -87,5 +87,5 @@ inline void print(std::string const& name, Grown const& result) {
 }
 
 /// Grows texts of every field of a description, prints the worst of each field, and returns how many grow too fast
-/// (descriptions.cpp).
+/// (descriptions.cpp). Below 10,000 units it takes a quarter of the texts.
 int descriptions_that_grow_too_fast(int most);
