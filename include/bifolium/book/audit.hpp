@@ -27,7 +27,7 @@ enum class FindingId : std::uint16_t {
   format_against_size = 606,        ///< the size of the leaf is evidence against the format
   format_against_chain_lines = 607, ///< the chain lines are evidence against the format
   format_against_gatherings = 608,  ///< gatherings of this size are rare in the format
-  /// a number in centimetres was probably given as millimetres, or the other way round
+  /// the leaf is so low or so high that the unit of its height or a figure is probably wrong
   height_unit = 609,
   height_below_width = 610,   ///< the leaf is broader than high and is not described as oblong
   year_before_paper = 611,    ///< this paper did not exist in that year

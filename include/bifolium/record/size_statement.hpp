@@ -48,11 +48,13 @@ struct SizeStatement {
   void move_back(TextOfCharacters const& text) {
     for (auto& span : unread) span = text.original(span);
   }
+  /// The most that a binding is higher than its leaf by the rules, in millimetres.
+  static constexpr double most_of_binding = 30;
   /// Returns the height that the leaf can have: as stated if the binding is stated separately; otherwise, by the rules,
   /// up to 3 cm less.
   [[nodiscard]] std::optional<SizeRange> leaf_height() const noexcept {
     if (!height || of_leaf || binding) return height;
-    return SizeRange{height->above > 30 ? height->above - 30 : 0, height->to};
+    return SizeRange{height->above > most_of_binding ? height->above - most_of_binding : 0, height->to};
   }
   friend bool operator==(SizeStatement const& a, SizeStatement const& b) {
     return a.height == b.height && a.width == b.width && a.tallest == b.tallest && a.binding == b.binding &&

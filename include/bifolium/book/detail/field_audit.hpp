@@ -167,17 +167,9 @@ class FieldAudit {
     constexpr double lowest = 45, highest = 1100; // estimated; the smallest miniature books are excepted
     if (book_.height) {
       auto const& height = book_.height->value;
-      bool const in_centimetres = book_.height->text.find("cm") != std::string::npos;
-      if (height.to < lowest)
+      if (height.to < lowest || height.above > highest)
         add(FindingId::height_unit, Severity::doubt, FieldSet{Field::height},
-            "a leaf " + millimetres_of(height) + " high is very rare; perhaps " +
-                (in_centimetres ? "the unit or a figure is wrong" : "centimetres were given as millimetres"),
-            {});
-      else if (height.above > highest)
-        add(FindingId::height_unit, Severity::doubt, FieldSet{Field::height},
-            "a leaf " + millimetres_of(height) + " high is very rare; perhaps " +
-                (in_centimetres ? "millimetres were given as centimetres" : "the unit or a figure is wrong"),
-            {});
+            "a leaf " + millimetres_of(height) + " high is very rare; perhaps the unit or a figure is wrong", {});
     }
     if (book_.height && book_.width && book_.height->value.to < book_.width->value.above) {
       auto const format = stated_format(book_);

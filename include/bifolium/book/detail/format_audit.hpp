@@ -188,22 +188,22 @@ class FormatAudit {
   }
 
   /// Adds a finding if no leaf of the format can be so high. The largest sheet of the tables before 1801, divided, gives the
-  /// area of a leaf, and a leaf is not three times as high as broad. A height may be that of a binding, which by the rules
-  /// is up to 3 cm more than that of the leaf (record/size_statement.hpp). The other bound is below every leaf that was
-  /// measured in tests/data (2° 140, 4° 113, 8° 92 mm): a cropped leaf is no contradiction, so that it is a doubt.
+  /// area of a leaf, and a leaf is not three times as high as broad. A height may be that of a binding. The other bound is
+  /// below every leaf that was measured in tests/data (2° 140, 4° 113, 8° 92 mm). A leaf may have been cropped, so that it is
+  /// only a doubt.
   [[nodiscard]] bool impossible_height(Format stated) {
-    constexpr int last_of_hand_made_paper = 1800; // after it paper is made by machines, of any length
+    constexpr int last_of_hand_made_paper = 1800; // soon after it machines make paper of any length; estimated
     auto const leaves = *stated.leaves_to_sheet();
     if (!book_.height || (book_.year && book_.year->value.to > last_of_hand_made_paper)) return false;
     auto const& height = book_.height->value;
-    constexpr double binding = 30, narrowest = 3;
+    constexpr double narrowest = 3; // height to width; estimated
     double largest = 0;
     for (auto const& sheet : find_sheets({})) {
       if (sheet.first_year > last_of_hand_made_paper) continue;
       auto const area = sheet.short_side().count() * sheet.long_side().count();
       largest = area > largest ? area : largest;
     }
-    auto const least = height.above - (book_.binding ? 0 : binding);
+    auto const least = height.above - (book_.binding ? 0 : SizeStatement::most_of_binding);
     bool const too_high = least > 0 && least * least > narrowest * largest / leaves;
     double const lowest = leaves == 2 ? 125 : leaves == 4 ? 111 : leaves == 8 ? 80 : 0;
     bool const broad = book_.width && book_.width->value.above > height.to; // height_below_width
