@@ -111,10 +111,8 @@ protected:
       bool const ends = next.at_end() || std::string_view{"[](),;:=/<>?."}.find(next.peek()) != std::string_view::npos;
       if ((after ? ends : next.at_digit()) && end.at() > found.to) found = {at, end.at()};
     };
-    if (after)
-      for (auto const words : eras_after_year) look(words);
-    else
-      for (auto const words : eras_before_year) look(words);
+    for (auto const& one : era_words)
+      if (after || one.before_year) look(one.word);
     return found;
   }
   /// Returns the sign that makes the year after it negative, -1725, or an empty span. Nothing that is not read comes
