@@ -36,7 +36,7 @@ template <class Sink> class PlainText {
       return one.end != 0 && one.of.is_small() == first.is_small() && one.of.rank >= first.rank &&
              one.of.rank <= last.rank && one.leaf >= 1 && one.leaf <= leaves && !one.of.outside;
     }
-    /// Returns true if one leaf of a list comes after another, and the two are no fold.
+    /// Returns true if one leaf of a list comes after another, and the two are not one fold.
     [[nodiscard]] constexpr bool come_in_order(PlainLeaf const& one, PlainLeaf const& other,
                                                bool spaced) const noexcept {
       if (other.named) return other.of.rank > one.of.rank;
