@@ -39,6 +39,9 @@ class Alphabet {
   // for each letter of a formula
   static constexpr std::int8_t places_among_23[]{unused, 1,  2,  3,  4,  5,  6,  7,      8,  9,      unused, 10, 11, 12,
                                                  13,     14, 15, 16, 17, 18, 19, unused, 20, unused, 21,     22, 23};
+  [[nodiscard]] constexpr int place_among_more(int letter) const noexcept {
+    return (has_ & bit(letter)) == 0 ? unused : ones(has_ & (bit(letter) - 1)) + 1;
+  }
   static constexpr void must_be_letter(int letter) {
     if (letter < 1 || letter > 26) broken("the number of a Latin letter must be from 1 to 26");
   }
@@ -75,10 +78,8 @@ public:
   }
   /// Returns the position of a letter from 1, or no value if this alphabet does not have it. Precondition, which is not
   /// checked because this is asked for each letter of a formula: 1 to 26.
-  [[nodiscard]] constexpr std::optional<int> place_if_used(int letter) const noexcept {
-    auto const place = has_ == every23             ? int{places_among_23[letter]}
-                       : (has_ & bit(letter)) == 0 ? 0
-                                                   : ones(has_ & (bit(letter) - 1)) + 1;
+  [[nodiscard, gnu::always_inline]] constexpr std::optional<int> place_if_used(int letter) const noexcept {
+    auto const place = has_ == every23 ? int{places_among_23[letter]} : place_among_more(letter);
     return place == unused ? std::nullopt : std::optional{place};
   }
   /// Returns the letter at a position. Precondition: 1 to size().

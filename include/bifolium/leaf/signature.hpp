@@ -18,10 +18,15 @@
 #include <cstdint>
 #include <iosfwd>
 #include <optional> // also declares std::hash
+#include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
 struct SignatureKey;
+class Signature;
+namespace detail {
+constexpr void set_signature(Signature& blank, SignatureKey key, std::string_view text, Letters letters);
+}
 
 /// Returns the number of letters of one alphabet of that kind; 1 for marks that are not letters.
 constexpr int letters_of(Mark mark, Alphabet alphabet) noexcept {
@@ -56,7 +61,8 @@ public:
 private:
   char text_[longest_text + 1]{};
 
-  friend constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters);
+  friend constexpr void detail::set_signature(Signature& blank, SignatureKey key, std::string_view text,
+                                              Letters letters);
 
   constexpr Signature(Mark mark, int letter, std::uint32_t multiple) noexcept
       : mark_{mark}, letter_{static_cast<std::uint8_t>(letter)}, multiple_{multiple} {}

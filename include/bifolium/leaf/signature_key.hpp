@@ -201,13 +201,26 @@ constexpr Signature signature_with_text(SignatureKey key, std::string_view text,
   if (key.enclosed() && key.is_letter()) signature = signature.in_parentheses();
   return signature.in_series(key.raised().value_or(1)).duplicated(key.duplicate());
 }
+/// Makes a signature that is as it is by default, and in its place already, that of a key. Its members are written one by one: a
+/// signature made elsewhere would be copied in larger parts than it was written in, and for that the processor has to wait.
+constexpr void set_signature(Signature& blank, SignatureKey key, std::string_view text, Letters letters) {
+  if (!key.is_plain_latin()) {
+    blank = signature_with_text(key, text, letters);
+    return;
+  }
+  blank.mark_ = key.mark();
+  blank.letter_ = key.letter; // the reader has checked it
+  blank.multiple_ = key.multiple;
+}
+
 } // namespace detail
 
 /// Makes the signature of a key in its text. Precondition: the key was found in that text, in an alphabet with those
 /// letters.
 constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters) {
-  if (key.is_plain_latin()) return {key.mark(), key.letter, key.multiple}; // the reader has checked the letter
-  return detail::signature_with_text(key, text, letters);
+  Signature signature;
+  detail::set_signature(signature, key, text, letters);
+  return signature;
 }
 
 } // namespace v0

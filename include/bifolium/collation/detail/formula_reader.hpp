@@ -51,8 +51,8 @@ class FormulaReader {
     static constexpr Run blank{};
     formula_->runs_.push_back(blank); // constructed in its place
     auto& run = formula_->runs_.back();
-    run.first = signature_of(first, text_, letters_);
-    run.last = gatherings == 1 ? run.first : signature_of(last, text_, letters_);
+    set_signature(run.first, first, text_, letters_);
+    set_signature(run.last, gatherings == 1 ? first : last, text_, letters_);
     run.gatherings = gatherings;
     return run;
   }

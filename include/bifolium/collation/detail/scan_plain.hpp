@@ -88,6 +88,12 @@ class PlainScanner {
   static constexpr bool is_figure(unsigned b) noexcept { return b - '0' < 10; }
   static constexpr bool is_letter(unsigned b) noexcept { return (b | 0x20U) - 'a' < 26; }
 
+  /// Returns the letter in whose place J or U comes in an alphabet without it, or 0 for W, which comes in no place.
+  [[nodiscard, gnu::cold, gnu::noinline]] constexpr int letter_of_outside(int letter) const noexcept {
+    auto const other = alphabet_.letter(letter);
+    return other == letter ? 0 : other;
+  }
+
   // these are parts of run(), which would otherwise keep the position in memory
   /// Takes a mark whose letter is in the alphabet and not part of π, χ or a doubled letter.
   [[gnu::always_inline]] constexpr bool take_mark(Bytes& bytes, PlainMark& found) const {
@@ -103,13 +109,14 @@ class PlainScanner {
     found.letter = static_cast<char>(b);
     auto place = alphabet_.place_if_used(rank_of_letter(found.letter));
     if (!place) {
-      auto const letter = alphabet_.letter(rank_of_letter(found.letter)); // J and U are I and V; W stays
+      auto const letter = letter_of_outside(rank_of_letter(found.letter));
+      if (letter == 0) return false;
       place = alphabet_.place_if_used(letter);
       found.letter = static_cast<char>((b & 0x60U) | static_cast<unsigned>(letter));
       found.outside = true;
     }
-    found.rank = (static_cast<int>(multiple) - 1) * size_ + place.value_or(0);
-    return place.has_value();
+    found.rank = (static_cast<int>(multiple) - 1) * size_ + *place;
+    return true;
   }
   [[nodiscard]] static constexpr RaisedDigit raised(Bytes bytes) noexcept {
     return raised_digit_at({bytes.at, static_cast<std::size_t>(bytes.end - bytes.at)}, 0);
