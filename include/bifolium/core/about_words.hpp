@@ -6,6 +6,7 @@
 /// no source.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/text_cursor.hpp>
 
 #include <string_view>
@@ -29,6 +30,7 @@ inline constexpr std::string_view about_words[]{
 /// one was taken. A letter alone needs its full stop or a figure (c200), since `c` is also a Roman numeral; nothing says that
 /// a number follows.
 [[nodiscard]] constexpr bool take_about(TextCursor& cursor) noexcept {
+  if (detail::begins_no_word(cursor.peek())) return false;
   for (auto const word : detail::about_words) {
     auto end = cursor;
     if (!end.take_in_any_case(word) || is_latin_letter(end.peek())) continue;

@@ -27,6 +27,13 @@ constexpr bool is_latin_letter(char c) noexcept {
 constexpr char small_letter(char c) noexcept { return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c; }
 /// Returns the capital that belongs to a small letter. Any other byte is returned unchanged.
 constexpr char capital_letter(char c) noexcept { return is_small(c) ? static_cast<char>(c - 'a' + 'A') : c; }
+namespace detail {
+/// Returns true if a byte begins no word, as figures, brackets and commas do not: tables of words need not be searched there.
+/// The bytes of characters outside ASCII may begin one.
+constexpr bool begins_no_word(char byte) noexcept {
+  return !is_latin_letter(byte) && static_cast<unsigned char>(byte) < 0x80;
+}
+} // namespace detail
 /// Returns true if two texts differ at most in capitals and small letters: `Octavo`, `octavo`.
 constexpr bool equal_in_any_case(std::string_view a, std::string_view b) noexcept {
   if (a.size() != b.size()) return false;

@@ -88,6 +88,15 @@ public:
     if (is_latin_letter(peek())) return at_ = from, false;
     return true;
   }
+  /// Takes a word of a table: one that ends with a full stop as `take` does, any other as `take_word` does. Returns true if
+  /// it was taken. The bytes of the word are not counted first, because most words of a table are not the one that follows.
+  /// Precondition: the word begins with a letter.
+  constexpr bool take_listed(char const* word) noexcept {
+    if (peek() != *word) return false;
+    auto const end = end_of_same(word, ZeroByte{}, false);
+    if (!end || (word[-1] != '.' && *end < text_.size() && is_latin_letter(text_[*end]))) return false;
+    return at_ = *end, true;
+  }
   /// Takes all Latin letters at the cursor and returns them, with ß after two or more: weiß. The result is empty if there
   /// is none.
   constexpr std::string_view take_letters() noexcept {
@@ -180,12 +189,20 @@ private:
     auto const first = word.empty() ? ' ' : word[0], here = peek();
     bool const differs = here != first && first != ' ' && first != '-';
     if (differs && !(in_any_case && small_letter(here) == small_letter(first))) return std::nullopt;
-    return end_of_same(word, in_any_case);
+    auto const* from = word.data();
+    return end_of_same(from, from + word.size(), in_any_case);
   }
-  [[nodiscard, gnu::noinline]] constexpr std::optional<std::size_t> end_of_same(std::string_view word,
+  /// The end of a word whose bytes nobody has counted.
+  struct ZeroByte {
+    friend constexpr bool operator==(char const* at, ZeroByte) noexcept { return *at == '\0'; }
+  };
+  /// Moves `word` to its end, or to the first byte that the text does not have.
+  template <class End>
+  [[nodiscard, gnu::noinline]] constexpr std::optional<std::size_t> end_of_same(char const*& word, End const word_end,
                                                                                 bool in_any_case) const noexcept {
     auto end = at_;
-    for (auto const c : word) {
+    for (; word != word_end; ++word) {
+      auto const c = *word;
       auto const here = end < text_.size() ? text_[end] : '\0';
       if (c == ' ') {
         auto const blanks = end;

@@ -133,8 +133,9 @@ class DescriptionReader : FormulaFieldReader {
   void pagination() {
     auto const text = texts_.pagination;
     if (text.empty()) return;
-    if (!read_extent(text, limits_) && size_without_extent()) return;
     auto const extent = read_stated_pages(text, limits_);
+    bool const sure = extent && extent->warnings().empty(); // every number has its unit
+    if (!sure && !read_extent(text, limits_) && size_without_extent()) return;
     if (!extent) return unread(Field::pagination, extent.error(), text);
     for (auto const span : extent->unread)
       if (!after_extent(span)) return;

@@ -222,6 +222,7 @@ protected:
   bool take_remark() {
     auto const here = cursor_.at();
     bool const bracket = cursor_.take('[') || cursor_.take('(');
+    if (begins_no_word(cursor_.peek())) return cursor_.go_to(here), false;
     bool found = false;
     for (char const* word : {"unpaged", "unpaginated", "unpag.", "not paginated", "unfoliated", "unnumbered", "unp."})
       found = found || cursor_.take(word);

@@ -86,6 +86,7 @@ protected:
   [[nodiscard]] bool names_matter() const {
     auto look = cursor_;
     static_cast<void>(look.take('('));
+    if (begins_no_word(look.peek())) return false;
     for (std::string_view const beginning :
          {"ads", "advert", "advt", "blank", "catalog", "colophon", "content", "dedicat", "errat", "half-title",
           "imprint", "index", "publisher", "title"})

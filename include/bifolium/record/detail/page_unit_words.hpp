@@ -110,20 +110,12 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"panels", PageUnit::panels},
     {"panel", PageUnit::panels},
 };
-/// Returns true if a byte begins no word of these tables: at a figure, a bracket or a comma they need not be searched.
-constexpr bool begins_no_word(char byte) noexcept {
-  return !is_latin_letter(byte) && static_cast<unsigned char>(byte) < 0x80;
-}
 
 /// Takes a unit. Returns null if none follows. A unit in full must not be the beginning of a longer word.
 constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
-  auto const first = cursor.peek();
-  if (begins_no_word(first)) return nullptr;
-  for (auto const& row : page_unit_words) {
-    if (row.word[0] != first) continue;
-    std::string_view const word = row.word;
-    if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return &row;
-  }
+  if (begins_no_word(cursor.peek())) return nullptr;
+  for (auto const& row : page_unit_words)
+    if (cursor.take_listed(row.word)) return &row;
   return nullptr;
 }
 

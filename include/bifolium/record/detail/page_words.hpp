@@ -84,28 +84,32 @@ constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
     cursor = blank;
     return unnumbered = true;
   }
-  auto const first = cursor.peek();
-  if (begins_no_word(first)) return false;
-  for (auto const& row : numbering_words) {
-    if (row.words[0] != first) continue;
-    std::string_view const words = row.words;
-    if (words.back() == '.' ? cursor.take(words) : cursor.take_word(words)) {
+  if (begins_no_word(cursor.peek())) return false;
+  for (auto const& row : numbering_words)
+    if (cursor.take_listed(row.words)) {
       unnumbered = unnumbered || row.unnumbered;
       return true;
     }
-  }
   return false;
 }
 
+/// Takes the first word of a row of words that the text continues with.
+template <std::size_t N> constexpr bool take_one_of(TextCursor& cursor, char const* const (&words)[N]) {
+  if (begins_no_word(cursor.peek())) return false;
+  for (char const* const word : words)
+    if (cursor.take_listed(word)) return true;
+  return false;
+}
 /// Takes a word for leaves that are folded, beside their number.
 constexpr bool take_folded_word(TextCursor& cursor) {
-  for (std::string_view const word : {"folded", "folding", "fold.", "gef.", "gefaltete", "dépl.", "ripieg.", "pleg."})
-    if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return true;
-  return false;
+  constexpr char const* words[]{"folded",     "folding", "fold.", "gefaltete", "gefalt.", "gef.",
+                                "dépliantes", "dépl.",   "depl.", "ripieg.",   "pieg.",   "pleg."};
+  return take_one_of(cursor, words);
 }
 
 /// Takes a word for `and` between numbers.
 constexpr bool take_and(TextCursor& cursor) {
+  if (begins_no_word(cursor.peek())) return false;
   for (std::string_view const word : {"and", "und", "et", "y", "e"})
     if (blank_at(cursor.rest(), word.size()) != 0 && cursor.take(word)) return true;
   return false;
@@ -114,6 +118,7 @@ constexpr bool take_and(TextCursor& cursor) {
 /// Takes `i.e.` or a similar word before a corrected number.
 constexpr bool take_correction_word(TextCursor& cursor) {
   if (cursor.take('=')) return true;
+  if (begins_no_word(cursor.peek())) return false;
   for (char const* word : {"i.e.", "i. e.", "that is", "recte", "rectius", "sic, for", "sic for"})
     if (cursor.take_in_any_case(word)) {
       cursor.take(',');
@@ -129,7 +134,7 @@ constexpr Container take_container(TextCursor& cursor) {
     char const* word;
     Container what;
   };
-  auto const first = cursor.peek();
+  if (begins_no_word(cursor.peek())) return Container::none;
   for (auto const& [word, what] : {Row{"volumes", Container::volumes},      Row{"volume", Container::volumes},
                                    Row{"vols.", Container::volumes},        Row{"vol.", Container::volumes},
                                    Row{"vols", Container::volumes},         Row{"vol", Container::volumes},
@@ -147,8 +152,7 @@ constexpr Container take_container(TextCursor& cursor) {
                                    Row{"broadsides", Container::sheets},    Row{"broadside", Container::sheets},
                                    Row{"broadsheet", Container::sheets},    Row{"portfolio", Container::volumes},
                                    Row{"portfolios", Container::volumes}})
-    if (word[0] == first && (std::string_view{word}.back() == '.' ? cursor.take(word) : cursor.take_word(word)))
-      return what;
+    if (cursor.take_listed(word)) return what;
   return Container::none;
 }
 

@@ -13,26 +13,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Takes the first of some words that the text continues with. A word in full must not be the beginning of a longer one.
-template <std::size_t N> bool take_one_of(TextCursor& cursor, char const* const (&words)[N]) {
-  auto const first = cursor.peek();
-  for (char const* const one : words) {
-    if (one[0] != first) continue;
-    std::string_view const word = one;
-    if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return true;
-  }
-  return false;
-}
-
 /// Takes all words that say how plates are folded, engraved or inserted, with the blanks around them.
 inline void take_words_of_plates(TextCursor& cursor, bool& folded) {
-  constexpr char const* folded_words[]{"folded",     "folding", "fold.", "gefaltete", "gefalt.", "gef.",
-                                       "dépliantes", "dépl.",   "depl.", "ripieg.",   "pieg.",   "pleg."};
   constexpr char const* other_words[]{"engraved", "engr.", "unnumbered", "numbered", "double",     "unn.",
                                       "gest.",    "f.t.",  "h.t.",       "h.-t.",    "hors texte", "fuori testo"};
   cursor.take_blanks();
   for (bool more = true; more;) {
-    auto const of_fold = take_one_of(cursor, folded_words);
+    auto const of_fold = take_folded_word(cursor);
     folded = folded || of_fold;
     more = of_fold || take_one_of(cursor, other_words);
     if (more) cursor.take_blanks();
