@@ -12,8 +12,11 @@
 #include <bifolium/record.hpp>
 
 #include "check.hpp"
+#include "data.hpp"
 #include "marked_text.hpp"
+#include "true_book.hpp"
 
+#include <set>
 #include <string>
 
 using namespace bifolium;
@@ -86,6 +89,50 @@ Marked const marked_texts[]{
     {"read_signature", "²\n@?", [](auto text) { return told_by(read_signature(text)); }},
     {"read_word", "@blue", [](auto text) { return told_by(read_word<Material>(text)); }},
 };
+
+/// Returns true if a place is in the text, or just after its end.
+bool is_in(std::string_view text, std::optional<TextPlace> place) {
+  if (!place) return false;
+  std::size_t start = 0;
+  for (std::uint32_t line = 1; line < place->line; ++line) {
+    auto const end = text.find('\n', start);
+    if (end == text.npos) return false;
+    start = end + 1;
+  }
+  auto const line = text.substr(start, text.find('\n', start) - start);
+  return place->column >= 1 && place->column <= column_of(line, line.size());
+}
+/// What is wrong with what a description tells of a text that is in each of its fields: the first place or part that is not in
+/// this text.
+std::string not_in_field(std::string_view text) {
+  FieldTexts const fields{text, text, text, text, text, text, text, text,
+                          text, text, text, text, text, text, text, text};
+  auto const book = read_description(fields, {});
+  for (auto const& one : book.unread) {
+    if (!is_in(text, one.error.place)) return message(one.error);
+    bool const same = text.find('&') == text.npos; // references are told as the characters they mean
+    if (same && text.substr((std::min)(one.from, text.size()), one.text.size()) != one.text)
+      return one.text + " is not at byte " + std::to_string(one.from);
+  }
+  for (auto const& one : book.doubts)
+    if (!is_in(text, one.doubt.place)) return message(one.doubt);
+  return {};
+}
+/// The cells of the tables in tests/data, each once.
+std::set<std::string> const& texts_of_tables() {
+  static std::set<std::string> const all = [] {
+    std::set<std::string> cells;
+    for (char const* file :
+         {"bmc_formulas.tsv", "bmc_formulas_ocr.tsv", "catalogue_examples.tsv", "catalogue_heights.tsv",
+          "collation_examples.tsv", "contradicting_descriptions.tsv", "formula_variants.tsv", "formulas_as_written.tsv",
+          "height_scales.tsv", "later_extents.tsv", "later_formulas.tsv", "leaf_evidence.tsv", "paper_sizes.tsv",
+          "places.tsv", "sheet_sizes.tsv", "tcp_extents.tsv", "tcp_formulas.tsv"})
+      for (auto const& row : data::rows_of_any_width(file))
+        for (auto const& cell : row) cells.insert(cell);
+    return cells;
+  }();
+  return all;
+}
 
 } // namespace
 
@@ -173,4 +220,32 @@ TEST_CASE("what a reader says is one line of UTF-8, whatever bytes the text has"
         for (auto const& repair : described.repairs) CHECK_MESSAGE(sound(repair.says), repair.says);
       }
     }
+}
+
+// What a reader tells of a text cut anywhere lies in what is left of it. A reader that looks beyond the end of its text is seen
+// by the checked standard library, or in memory of just its size.
+TEST_CASE("every reader reads every beginning and every end of a text, and points into it") {
+  auto const part = static_cast<std::size_t>((std::max)(1, 12 / truth::rounds(1))); // one in so many
+  std::size_t read = 0, number = 0;
+  auto const read_all = [&](std::string_view cut) {
+    std::vector<char> const exact{cut.begin(), cut.end()};
+    std::string_view const text{exact.data(), exact.size()};
+    CAPTURE(std::string{text});
+    for (auto const& one : marked_texts)
+      for (auto const& error : one.read(text)) CHECK_MESSAGE(is_in(text, error.place), one.reader << message(error));
+    CHECK(not_in_field(text) == "");
+    ++read;
+  };
+  for (auto const& cell : texts_of_tables()) {
+    std::string_view const text{cell};
+    for (std::size_t at = 0; at <= text.size(); ++at) {
+      if (++number % part != 0) continue;
+      read_all(text.substr(0, at));
+      read_all(text.substr(at));
+    }
+  }
+  for (auto const text :
+       {"in four", "four", "in six", "in fours and", "in twenty-", "in twenty-four", "8s in", "1/2 in"})
+    for (std::string_view rest{text}; !rest.empty(); rest.remove_suffix(1)) read_all(rest);
+  CHECK(read > 10000);
 }

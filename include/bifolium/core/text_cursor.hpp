@@ -42,8 +42,11 @@ public:
   [[nodiscard]] constexpr std::size_t at() const noexcept { return at_; }
   /// Moves to a position. Precondition: position <= text().size().
   constexpr void go_to(std::size_t position) noexcept { at_ = position; }
-  /// Moves by some bytes. Precondition: the text has them.
-  constexpr void skip(std::size_t bytes) noexcept { at_ += bytes; }
+  /// Moves by some bytes, but not beyond the end of the text.
+  constexpr void skip(std::size_t bytes) noexcept {
+    auto const left = text_.size() - at_;
+    at_ += bytes < left ? bytes : left;
+  }
   /// Returns true if the cursor is at the end of the text.
   [[nodiscard]] constexpr bool at_end() const noexcept { return at_ == text_.size(); }
   /// Returns the text from the cursor to the end.

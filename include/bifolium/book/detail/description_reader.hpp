@@ -70,8 +70,8 @@ class DescriptionReader : FormulaFieldReader {
       std::optional<std::int64_t> leaves;
       if (sheet >= 2 && take_half_sheet(cursor))
         leaves = sheet / 2;
-      else if (auto const number = take_number_in_words(cursor); number && (number->plural || number->figures))
-        leaves = number->value;
+      else if (auto look = cursor; auto const number = take_number_in_words(look))
+        if (number->plural || number->figures) leaves = number->value, cursor = look;
       if (leaves) {
         if (*leaves < 1 || *leaves > most_leaves_in_gathering) break;
         rest(Field::gatherings, text, {cursor.at(), text.size()});
