@@ -920,6 +920,7 @@ using bifolium::title_of;
 using bifolium::to_decimal;
 using bifolium::to_text;
 using bifolium::to_words;
+using bifolium::token_with;
 using bifolium::trimmed;
 using bifolium::turned_chain_mould;
 using bifolium::type_tails;

@@ -71,13 +71,25 @@ struct Described {
   }
   [[nodiscard]] std::string size() const { return recorded(book.seen, book.binding, format()); }
   /// The pages: of the field, else of the formula's text.
-  [[nodiscard]] std::optional<Extent> extent() const {
+  [[nodiscard]] std::optional<Extent> pages() const {
     if (book.extent) return book.extent;
     if (!book.collation) return std::nullopt;
     auto const pages = pagination_of(*book.collation);
     if (!pages) return std::nullopt;
     Extent extent;
     extent.pagination = *pages;
+    return extent;
+  }
+  /// The pages with the plates, which may have a field of their own: as a catalogue writes them, or a number alone.
+  [[nodiscard]] std::optional<Extent> extent() const {
+    auto extent = pages();
+    auto const* const field = book.record.look_up("plates");
+    if (field == nullptr || (extent && !extent->plates.empty())) return extent;
+    auto plates = read_extent(field->value);
+    if (!plates) plates = read_extent(field->value + " leaves of plates");
+    if (!plates || plates->plates.empty()) return extent;
+    if (!extent) extent.emplace();
+    extent->plates = plates->plates;
     return extent;
   }
   [[nodiscard]] std::string physical_line() const {
@@ -200,6 +212,7 @@ void tell_edition(Described const& described, std::optional<Attested> scheme) {
   if (!sheet && scheme) sheet = make_up(*scheme).leaves_to_sheet;
   if (!sheet) return;
   Edition edition{.copies = *book.copies, .overs_percent = book.overs, .ream = book.ream};
+  if (book.ream) edition.press.token = token_with(*book.ream);
   if (scheme) edition.scheme = *scheme;
   auto const bill = reckon(edition, plan_of(*book.collation, *sheet, edition.arranging));
   std::cout << "Paper for an edition, as the formula has it on sheets of " << number_of(*sheet, "leaf", "leaves")

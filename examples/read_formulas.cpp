@@ -23,7 +23,7 @@ namespace {
 constexpr auto usage =
     R"(usage: read_formulas [--omitted error|next|8] [--letters JUW] [--keyed] [--decimals]
        [--longest-line BYTES] <FORMULAS
-Reads one collation formula a line. Writes TSV with the header
+Reads one collation formula a line. Writes a line for each, an empty one too, as TSV with the header
   line status leaves sheets normalised message problem
 status is ok, warning or error; sheets is empty if the formula states no format; problem has identifiers for programs.
 Sheets are exact: 9 3/4 is nine sheets and three quarters.
@@ -72,8 +72,6 @@ int read_formulas(Arguments given) {
   Input input;
   for (Lines lines{input, limits}; lines.next();) {
     auto const& line = lines.text();
-    bool const blank = line.find_first_not_of(keyed ? " " : " \t") == line.npos;
-    if (blank && !lines.too_long()) continue;
     auto const tab = keyed ? line.find('\t') : line.npos;
     if (keyed)
       std::cout << line.substr(0, tab) << '\t';

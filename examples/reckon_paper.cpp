@@ -37,8 +37,8 @@ Columns that can be missing:
   ream_kg or ream_lb; sheet_height_mm and sheet_width_mm for grammes a square metre
   sharing           once (unequal parts of two matters on one sheet; the default), none, freely
   part_sheets       turned (one forme, several copies a sheet; the default) or cut-first
-  token_impressions (by default 240 with reams of 480, 258 with reams of 516 (Savage), else 250 (Moxon)), impressions_an_hour (250),
-  crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
+  token_impressions (by default 258 with reams of 516 (Savage), else 240 with quires of 24 and 250 with 25 (Moxon)),
+  impressions_an_hour (250), crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
 Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens
 message problem, and copies_of_account if the table has reams, quires or loose_sheets. A row without an answer has the
 reason in message and its identifiers in problem. If the table has a column of one of these names, the one that is added has

@@ -233,8 +233,7 @@ class EditionRow {
                 : several      ? "reams in use, none chosen: " + in_use
                                : "ream in use: " + in_use);
     }
-    if (edition.ream == reams::of_480) edition.press.token = tokens::moxon_24;
-    if (edition.ream == reams::of_516) edition.press.token = tokens::savage;
+    if (edition.ream) edition.press.token = token_with(*edition.ream);
   }
   void read_press() {
     using namespace bifolium;

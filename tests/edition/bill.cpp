@@ -85,6 +85,13 @@ TEST_CASE("work at the press by the sources' figures") {
   CHECK(presswork(1548, {.token = tokens::savage})->impressions == 3096);
   CHECK(presswork(1548, {.token = tokens::savage})->days_of_pay == 1);
   CHECK(presswork(1548, {.token = tokens::savage, .tokens_a_day = 4})->days_of_pay == 3); // fine work
+  // Moxon, in Savage s.v. Hours: ten quires, of 24 or of 25; Savage, s.v. Token: half a perfect ream
+  CHECK(token_with(reams::of_480) == tokens::moxon_24);
+  CHECK(token_with(reams::from_mill) == tokens::moxon_24);
+  CHECK(token_with(reams::of_500) == tokens::moxon_25);
+  CHECK(2 * token_with(reams::of_516).impressions == reams::of_516.ream);
+  for (auto const* ream : detail::ream_counts)
+    if (ream->quire == 24 && *ream != reams::of_516) CHECK(token_with(*ream).impressions == 10 * ream->quire);
   // Moxon, in Savage s.v. Hours: two men ten quires, one man five
   CHECK(presswork(125, {.crew = Crew::full_press})->clock_hours == 1);
   CHECK(presswork(125, {.crew = Crew::half_press})->clock_hours == 2);

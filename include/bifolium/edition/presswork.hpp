@@ -8,6 +8,7 @@
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/paper/count.hpp>
 
 #include <utility>
 
@@ -29,6 +30,12 @@ inline constexpr PressFigure moxon_25{250, "Moxon (1683), in Savage (1841) s.v. 
 /// Half a perfect ream of 516 sheets.
 inline constexpr PressFigure savage{258, "Savage (1841), s.v. Token: ten quires and eighteen sheets"};
 } // namespace tokens
+/// Returns the token that goes with a ream, since the token was counted in quires of the paper that lay at the press: that of
+/// Savage with a perfect ream, and else ten quires of 24 or of 25, the latter for every other ream too.
+constexpr PressFigure token_with(ReamCount const& ream) noexcept {
+  if (ream == reams::of_516) return tokens::savage;
+  return ream.quire == 24 ? tokens::moxon_24 : tokens::moxon_25;
+}
 /// Impressions in an hour of the clock by a full press with two men.
 namespace rates {
 /// The number in an ordinance of the town.
