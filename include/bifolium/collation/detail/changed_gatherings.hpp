@@ -101,6 +101,16 @@ private:
     stretches_.push_back({leaf, inserted, count, here.leaves, insertion});
     here.leaves += count;
   }
+  /// Returns true if an insertion goes on with the numbers of the one before it, under its name and at its place.
+  [[nodiscard]] bool is_next_piece(std::size_t i) const {
+    if (i == 0) return false;
+    auto const &one = insertions_[i], &before = insertions_[i - 1];
+    auto const in_gathering = [](InsertedLeaf const& leaf) { return leaf.insertion.joined == Joined::gathering; };
+    if (in_gathering(one) || in_gathering(before)) return false;
+    return one.insertion.gathering == before.insertion.gathering && one.insertion.after == before.insertion.after &&
+           one.insertion.name && one.insertion.name == before.insertion.name &&
+           one.first_figure() == before.first_figure() + before.insertion.leaves;
+  }
   static constexpr int other_figures = -1; // in figures_, for a name whose leaves are not numbered from 1
   void insert(Changed& here, Insertion const& insertion, int earlier) {
     insertions_.push_back({insertion, 1});
@@ -112,7 +122,7 @@ private:
     // A stretch that begins with leaf 1 takes number 0 too: a row the less for each insertion.
     bool const whole = before == 0;
     auto const next = static_cast<std::uint32_t>(named_.size());
-    if (!whole) figures_.add(name, other_figures, other_figures, next);
+    if (!whole && !is_next_piece(insertions_.size() - 1)) figures_.add(name, other_figures, other_figures, next);
     if (whole && insertion.lacks(1)) figures_.add(name, 0, 0, next);
     for (int leaf = 1, inserted = earlier + 1; leaf <= folded; ++leaf) {
       if (insertion.lacks(leaf)) continue;
@@ -235,12 +245,15 @@ public:
   [[nodiscard]] bool has_name(Signature const& name) const {
     return figures_.find(name, 0) != nullptr || figures_.find(name, other_figures) != nullptr;
   }
-  /// Returns all leaves of the insertion with a name, if they are numbered from 1.
+  /// Returns all leaves inserted under a name, if they are numbered from 1: those of one insertion, and of the pieces of
+  /// one list that follow it (χ1.2,3).
   [[nodiscard]] std::optional<Named> find_all_named(Signature const& name) const {
     auto found = find_named(name, 0);
     if (!found) return found;
-    auto const* const in = find(found->leaf.gathering);
-    found->count = insertions_[stretch_of(*in, found->leaf)->insertion].insertion.leaves;
+    auto at = stretch_of(*find(found->leaf.gathering), found->leaf)->insertion;
+    found->count = insertions_[at].insertion.leaves;
+    while (++at < insertions_.size() && is_next_piece(at)) found->count += insertions_[at].insertion.leaves;
+    found->several = found->several || figures_.find(name, other_figures) != nullptr;
     return found;
   }
 };

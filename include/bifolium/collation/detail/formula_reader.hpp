@@ -133,16 +133,24 @@ class FormulaReader {
     bool const goes_on = !changes.empty() && changes.back().identity() != nullptr &&
                          found.form.separator != ChangeForm::Separator::opens;
     if (!goes_on) list_ = changes.size(), list_leaf_ = found.first;
-    auto const place = static_cast<int>(changes.size() - list_);
+    auto place = static_cast<int>(changes.size() - list_);
     Identity one{found.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, {}, stated_figure(found)};
     if (found.named) one.name = signature_of(found.name, text_, letters_);
     if (found.of_change && list_ > 0) {
-      auto const& of = changes[list_ - 1];
+      auto const last = list_ - 1;
+      auto at = last; // of χ1.2,3[=L4] the first leaf is meant
+      auto const is_piece = [&](std::size_t i) {
+        auto const* const piece = changes[i].insertion();
+        return piece != nullptr && piece->joined != Joined::gathering && changes[i].text() == changes[last].text();
+      };
+      while (at > 0 && is_piece(at) && is_piece(at - 1)) --at;
+      for (; at < last && place >= changes[at].insertion()->leaves; ++at) place -= changes[at].insertion()->leaves;
+      auto const& of = changes[at];
       auto const leaf = of.deletion() != nullptr ? of.deletion()->leaves.first()
                         : of.cancel() != nullptr ? of.cancel()->leaves.first()
                                                  : 1;
       one.leaf = leaf + place;
-      if (of.insertion() != nullptr) one.insertion = static_cast<std::uint32_t>(list_ - 1);
+      if (of.insertion() != nullptr) one.insertion = static_cast<std::uint32_t>(at);
     }
     keep(one, found);
   }

@@ -4,13 +4,14 @@
 /// (a-b⁴) is one insertion for each of them, at the same place.
 ///
 ///   inserted = one , [ "?" ] , { "," , one , [ "?" ] } ;
-///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure } | inserted run , [ lacking ]
-///            | signature , [ raised figure , [ lacking ] | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
+///   one      = figure , [ "*" ] | pieces | inserted run , [ lacking ]
+///            | signature , [ raised figure , [ lacking ] | pieces ] ;
 ///   inserted run = signature , dash , signature , count | "[" , signature , dash , signature , "]" , count ;
 #pragma once
 
 #include <bifolium/collation/detail/inserted_run_reader.hpp>
 #include <bifolium/collation/detail/lacking_grammar.hpp>
+#include <bifolium/collation/detail/leaf_pieces.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -54,13 +55,14 @@ protected:
     one.gathering = target.gathering;
     one.leaves = 1;
     FoundElement run;
+    TokenCursor list; // of the numbers of several leaves
     if (is_bare_figure(s.c)) {
-      if (!take_figure(s, one, after, from)) return false;
+      if (!take_figure(s, one, after, list, from)) return false;
     } else if (take_run(s, s.c, run)) {
       if (!check_run(run)) return false;
       one.joined = Joined::gathering;
       one.named = true;
-    } else if (!take_named(s, one, from, run))
+    } else if (!take_named(s, one, from, run, list))
       return false;
     LackingLeaves lacking;
     if (one.joined == Joined::gathering && !this->take_lacking(s, run, lacking)) return false;
@@ -81,6 +83,8 @@ protected:
       warn(Problem::doubtful_change, from, s.c.token.from);
     }
     if (one.named) this->remember_inserted(run.single ? one.name : run.first.key, run.gatherings);
+    if (one.joined != Joined::gathering && one.leaves > 1 && list.at(TokenKind::figure))
+      return send_pieces(s, one, list, from);
     for (std::int64_t i = 0; i < run.gatherings && !this->failed_; ++i) {
       if (!run.single) {
         auto const rank = run.first.key.rank(this->alphabet_) + i;
@@ -135,9 +139,10 @@ private:
            t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus) || t.is(TokenKind::question);
   }
   /// Reads 1, 2; 8*; 1.2 of one piece; 1,2 as separate leaves.
-  constexpr bool take_figure(ChangeState& s, FoundChange& one, int& after, std::uint32_t from) {
+  constexpr bool take_figure(ChangeState& s, FoundChange& one, int& after, TokenCursor& list, std::uint32_t from) {
     auto const value = s.c.token.value;
     if (value < 1 || value > most_leaves_in_gathering) return not_understood(s, from);
+    list = s.c;
     s.c.take();
     if (s.c.touches(TokenKind::symbol) && s.c.token.value == '*') {
       s.c.take();
@@ -147,31 +152,35 @@ private:
       return true;
     }
     one.leaves = static_cast<int>(value);
-    if (value == 1) join_listed(s.c, one);
+    if (value == 1)
+      join_listed(s.c, one, list);
+    else
+      list = TokenCursor{};
     return true;
   }
-  /// Reads the rest of a list of inserted leaves that have no name, 1.2 or 1,2. The 1 has been read.
-  constexpr void join_listed(TokenCursor& c, FoundChange& one) const noexcept {
-    auto const joint = c.token.kind;
-    if (joint != TokenKind::point && joint != TokenKind::comma) return;
-    auto p = c;
-    std::uint32_t leaves = 1;
-    for (;;) {
-      auto next = p;
-      next.take();
-      bool const spaced = next.token.spaced && joint == TokenKind::point; // A1+1, 2
-      if (!p.touches(joint) || spaced || !next.is_flat_figure() || next.token.value != leaves + 1) break;
-      next.take();
-      p = next;
-      ++leaves;
-    }
-    auto const& t = p.token;
-    bool const other = !t.spaced && (t.is(TokenKind::plus) || t.is(TokenKind::equals) || t.is(TokenKind::symbol) ||
-                                     t.is(TokenKind::point) || t.is(TokenKind::figure) || t.is(TokenKind::letter));
-    if (leaves == 1 || other) return; // A1+1,2+1: the 2 is the leaf before another insertion
+  /// Reads a list of inserted leaves that have no name, 1.2 or 1,2, which begins at `list`. Its 1 has been read.
+  constexpr void join_listed(TokenCursor& c, FoundChange& one, TokenCursor const& list) const noexcept {
+    auto p = list;
+    auto const all = take_leaf_pieces(p, true);
+    if (all.last > most_leaves_in_gathering) return;
     c = p;
-    one.leaves = static_cast<int>(leaves);
-    one.joined = joint == TokenKind::point ? Joined::conjugate : Joined::apart;
+    one.leaves = static_cast<int>(all.last);
+    if (all.last > 1) one.joined = all.conjugate ? Joined::conjugate : Joined::apart;
+  }
+  /// Passes on the leaves of a list, an insertion for each piece.
+  constexpr bool send_pieces(ChangeState& s, FoundChange one, TokenCursor list, std::uint32_t from) {
+    auto const end = s.c.token.from;
+    for (;;) {
+      auto const piece = take_leaf_piece(list, !one.named);
+      one.leaves = static_cast<int>(piece.last - piece.first + 1);
+      one.joined = piece.conjugate ? Joined::conjugate : Joined::apart;
+      if (one.named) one.figure = static_cast<int>(piece.first);
+      if (piece.conjugate && one.leaves % 2 != 0) warn(Problem::odd_gathering, from, end);
+      if (!this->add_leaves(one.leaves, from, end)) return false;
+      send(s, one, from, end);
+      if (this->failed_ || list.token.from >= end || !list.at(TokenKind::comma)) return true;
+      list.take();
+    }
   }
   /// Takes a-b⁴ or [a-b]⁴, gatherings that are inserted together. Returns false if there is no run: A1+a -b4 inserts a
   /// and deletes leaf b4 if the formula has a gathering b.
@@ -225,7 +234,8 @@ private:
     this->doubt_counts(run, true, e.from, e.end);
     this->doubt_marks(e, run, false);
   }
-  constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from, FoundElement& gathering) {
+  constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from, FoundElement& gathering,
+                            TokenCursor& list) {
     auto const w = this->word(s.c);
     if (w.size() > 3 && this->is_word(s.c.token.from) &&
         !is_digit(at(s.c.token.from + static_cast<std::uint32_t>(w.size()))))
@@ -252,40 +262,22 @@ private:
       one.named = one.inferred = false;
       one.name = SignatureKey{};
     } else if (s.c.touches(TokenKind::figure) && !s.c.token.raised())
-      return take_leaves(s, one, from);
+      return take_leaves(s, one, list, from);
     return true;
   }
-  /// Reads the numbers after a name: χ1, χ1.2, χ1,2, χ1-4.
-  constexpr bool take_leaves(ChangeState& s, FoundChange& one, std::uint32_t from) {
-    auto& c = s.c;
-    auto const first = c.token.value;
-    auto previous = first;
-    c.take();
-    for (;;) {
-      auto next = c;
-      next.take();
-      bool const point = c.touches(TokenKind::point);
-      if ((!point && !c.touches(TokenKind::comma)) || !next.touches(TokenKind::figure) || next.token.raised()) break;
-      if (next.token.value != previous + 1) return not_understood(s, from);
-      previous = next.token.value;
-      ++one.leaves;
-      one.joined = point ? Joined::conjugate : Joined::apart;
-      next.take();
-      c = next;
-    }
-    if (auto next = c; one.leaves == 1 && c.touches(TokenKind::dash)) {
-      next.take();
-      if (next.touches(TokenKind::figure) && !next.token.raised()) {
-        previous = next.token.value;
-        if (previous <= first || previous > most_leaves_in_gathering) return not_understood(s, from);
-        one.leaves = static_cast<int>(previous - first + 1);
-        next.take();
-        c = next;
-      }
-    }
+  /// Reads the numbers after a name: χ1, χ1.2, χ1,2, χ1.2,3, χ1-4.
+  constexpr bool take_leaves(ChangeState& s, FoundChange& one, TokenCursor& list, std::uint32_t from) {
+    list = s.c;
+    auto const all = take_leaf_pieces(s.c, false);
+    bool const goes_on = s.c.touches(TokenKind::point) || s.c.touches(TokenKind::comma) || s.c.touches(TokenKind::dash);
+    if (auto const next = s.c.ahead(); goes_on && next.is_figure_not_raised() && !next.spaced)
+      return not_understood(s, from); // χ1,3; χ3-2
+    auto const first = all.first, last = all.last;
+    one.joined = all.conjugate ? Joined::conjugate : Joined::apart;
+    one.leaves = static_cast<int>(last - first < most_leaves_in_gathering ? last - first + 1 : 1);
     if (one.leaves == 1 && first % 2 == 0 && dialect_.flat_counts)
-      warn(Problem::inserted_leaf_or_gathering, from, c.token.from, first);
-    if (first < 1 || previous > most_leaves_in_gathering) return not_understood(s, from);
+      warn(Problem::inserted_leaf_or_gathering, from, s.c.token.from, first);
+    if (first < 1 || last > most_leaves_in_gathering) return not_understood(s, from);
     one.figure = static_cast<int>(first);
     return true;
   }

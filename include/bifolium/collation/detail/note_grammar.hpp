@@ -193,6 +193,11 @@ private:
       auto c = cursor(name.end, to);
       if (name.whole) static_cast<void>(take_count(c, false)); // b⁴?
       if (c.at(TokenKind::question) && (!name.whole || c.token.from != name.end)) c.take();
+      while (this->take_joint(c, to)) { // 2.8
+        auto const next = leaf_name(c, to);
+        if (!next.found) break;
+        c = cursor(next.end, to);
+      }
       if (c.ended()) return true;
     }
     if (auto c = begin; !c.at(TokenKind::letter) && !c.is_flat_figure()) { // «G4: a sign that was misread

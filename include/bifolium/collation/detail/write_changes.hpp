@@ -146,9 +146,10 @@ protected:
         loss(i, i == first, deletion->gathering, deletion->leaves);
       else if (auto const* const cancel = changes[i].cancel())
         loss(i, i == first, cancel->gathering, cancel->leaves);
-      else if (auto const* const inserted = changes[i].insertion())
-        insertion(i, *inserted, i == first);
-      else
+      else if (auto const* const inserted = changes[i].insertion()) {
+        i = insertion(i, *inserted, i == first);
+        continue;
+      } else
         note(*changes[i].note(), i == first, i != first && changes[i - 1].note() != nullptr);
       ++i;
     }

@@ -35,23 +35,54 @@ protected:
     number(*position);
   }
   [[nodiscard]] ChangeForm const& form(std::size_t i) const { return formula_.change_forms()[i]; }
-  /// Writes an insertion. `first`: it is the first in its parenthesis; after a deletion, +2* would replace the deleted
-  /// leaf.
-  void insertion(std::size_t i, Insertion const& one, bool first) {
+  /// Writes an insertion and the pieces of its list, if it has more than one. `first`: it is the first in its
+  /// parenthesis; after a deletion, +2* would replace the deleted leaf. Returns the change after those that were written.
+  std::size_t insertion(std::size_t i, Insertion const& one, bool first) {
     place_of_insertion(i, one, first);
+    auto const end = end_of_pieces(i);
     if (one.name)
       inserted_name(one);
     else if (one.named_by_place) {
       number(*one.first_figure);
       text_ += '*';
-    } else if (one.joined == Joined::conjugate)
-      for (int k = 1; k <= one.leaves; ++k) { // 1.2: without a name, and one piece of paper
-        if (k != 1) text_ += '.';
-        number(k);
-      }
+    } else if (one.joined == Joined::conjugate || end - i > 1)
+      inserted_figures(one, 1); // 1.2: without a name, and one piece of paper
     else
       number(one.leaves);
+    auto figure = one.first_figure.value_or(1) + one.leaves;
+    for (auto k = i + 1; k < end; ++k) {
+      auto const& piece = *formula_.changes()[k].insertion();
+      text_ += ',';
+      inserted_figures(piece, figure);
+      figure += piece.leaves;
+    }
     if (formula_.changes()[i].doubtful()) text_ += '?';
+    return end;
+  }
+  /// Returns the change after the insertions that are pieces of one list from change `i` on, as in χ1.2,3: numbers at
+  /// one place that follow one another, of which folds part the single leaves.
+  [[nodiscard]] std::size_t end_of_pieces(std::size_t i) const {
+    auto const& changes = formula_.changes();
+    auto const& first = *changes[i].insertion();
+    if (first.joined == Joined::gathering || first.named_by_place || (first.name && !first.first_figure)) return i + 1;
+    auto figure = first.first_figure.value_or(1) + first.leaves;
+    auto end = i + 1;
+    for (; end < changes.size(); ++end) {
+      auto const* const one = changes[end].insertion();
+      auto const& before = *changes[end - 1].insertion();
+      bool const same_place = one != nullptr && form(end).separator == ChangeForm::Separator::comma &&
+                              changes[end].doubtful() == changes[i].doubtful() && one->gathering == first.gathering &&
+                              one->after == first.after && !one->named_by_place;
+      if (!same_place || one->name != first.name || one->inferred != first.inferred ||
+          (first.name && one->first_figure != figure))
+        break;
+      bool const fold = one->joined == Joined::conjugate, after_fold = before.joined == Joined::conjugate;
+      if (one->joined == Joined::gathering || (!fold && !after_fold)) break;
+      figure += one->leaves;
+    }
+    // an identity after a list is of its first leaf
+    auto const* const same = end < changes.size() ? changes[end].identity() : nullptr;
+    return same != nullptr && same->insertion && *same->insertion != i ? i + 1 : end;
   }
   /// Writes the leaf before an insertion, and the plus.
   void place_of_insertion(std::size_t i, Insertion const& one, bool first) {
@@ -78,7 +109,7 @@ protected:
       raised(one.leaves_folded(), true);
       if (one.lacking != 0) lacking_leaves(one);
     } else if (one.first_figure)
-      inserted_figures(one);
+      inserted_figures(one, *one.first_figure);
   }
   /// Writes the leaves that an inserted gathering lacks: (−a3,4).
   void lacking_leaves(Insertion const& one) {
@@ -144,11 +175,10 @@ protected:
     if (formula_.changes()[end - 1].doubtful()) text_ += '?';
     return end;
   }
-  /// Writes χ1.2 or χ1,2, or χ1-5 for a long list of single leaves.
-  void inserted_figures(Insertion const& one) {
-    auto const figure = *one.first_figure;
+  /// Writes 1.2 or 1,2, or 1-5 for a long list of single leaves with a name.
+  void inserted_figures(Insertion const& one, int figure) {
     number(figure);
-    if (one.joined == Joined::apart && one.leaves > most_listed) {
+    if (one.joined == Joined::apart && one.name && one.leaves > most_listed) {
       text_ += '-';
       number(figure + one.leaves - 1);
       return;
