@@ -1,7 +1,9 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
 # What optimizers warn about depends on how far they look: the main entry points under levels of optimization that the tests do
-# not use or use with fewer warnings, and under the address sanitizer, without a warning.
+# not use or use with fewer warnings, and under the address sanitizer, without a warning. What is taken into one function
+# depends on what else the unit has, so the compiled part is looked at by itself, at the levels at which users build it: g++ 12
+# -O3, the level of a plain CMake build, warned there of a copy that it did not make for the entry points.
 #   tests/headers/optimized.sh INCLUDE FOLDER COMPILER [FLAGS...]; FOLDER is for what is written
 set -euo pipefail
 include=$1 folder=$2
@@ -13,4 +15,10 @@ for flags in -Os -Og -O2 -O3 "-O1 -fsanitize=address" "-O1 -fsanitize=undefined 
   read -ra these <<<"$flags"
   "$@" -std=c++20 "${these[@]}" -Wall -Wextra -Werror "-I$include" -c "$unit" -o "$folder/entry_points.o"
   echo "no warning with $flags"
+done
+for flags in -O2 "-O3 -DNDEBUG"; do
+  read -ra these <<<"$flags"
+  "$@" -std=c++20 "${these[@]}" -Wall -Wextra -Werror "-I$include" \
+    -c "$(dirname "$0")/../../cmake/compiled.cpp" -o "$folder/compiled.o"
+  echo "no warning in the compiled part with $flags"
 done

@@ -229,9 +229,8 @@ private:
     FoundRun run;
     run.first = e.first.key, run.last = e.last.key;
     run.gatherings = e.gatherings;
-    run.leaves = e.count.cycle;
     if (e.apart) warn(Problem::count_apart, e.from, e.end);
-    this->doubt_counts(run, true, e.from, e.end);
+    this->doubt_counts(e.count.cycle, e.gatherings, true, e.from, e.end);
     this->doubt_marks(e, run, false);
   }
   constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from, FoundElement& gathering,

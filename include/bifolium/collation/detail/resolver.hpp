@@ -186,20 +186,21 @@ protected:
         reached(run.first) + 1 != rank)
       run.first = as_last, run.last = run.last.in_series(*as_last.raised());
   }
-  /// Adds warnings for doubts in the counts of a run.
-  constexpr void doubt_counts(FoundRun const& run, bool counted, std::uint32_t from, std::uint32_t to) {
-    auto const terms = run.leaves.size();
+  /// Adds warnings for doubts in the counts of a run. The counts are looked at where they are: of a copy, g++ 12 -O3
+  /// thinks that they may be uninitialized.
+  constexpr void doubt_counts(Cycle const& leaves, std::int64_t gatherings, bool counted, std::uint32_t from,
+                              std::uint32_t to) {
+    auto const terms = leaves.size();
     bool odd = false;
-    for (std::size_t i = 0; i < terms; ++i) odd = odd || (run.leaves.term(i) % 2 != 0 && run.leaves.term(i) != 1);
+    for (std::size_t i = 0; i < terms; ++i) odd = odd || (leaves.term(i) % 2 != 0 && leaves.term(i) != 1);
     if (odd) warn(Problem::odd_gathering, from, to);
     for (std::size_t i = 0; i < terms; ++i) {
       bool told = false;
-      for (std::size_t k = 0; k < i; ++k) told = told || run.leaves.term(k) == run.leaves.term(i);
-      if (!told && run.leaves.term(i) > thick_gathering)
-        warn(Problem::very_thick_gathering, from, to, run.leaves.term(i));
+      for (std::size_t k = 0; k < i; ++k) told = told || leaves.term(k) == leaves.term(i);
+      if (!told && leaves.term(i) > thick_gathering) warn(Problem::very_thick_gathering, from, to, leaves.term(i));
     }
-    if (terms > 1 && run.gatherings % static_cast<std::int64_t>(terms) != 0 && counted)
-      warn(Problem::alternation_over_odd_run, from, to, run.gatherings);
+    if (terms > 1 && gatherings % static_cast<std::int64_t>(terms) != 0 && counted)
+      warn(Problem::alternation_over_odd_run, from, to, gatherings);
   }
   /// Returns true if the letter of the main series has been reached before.
   [[nodiscard]] constexpr bool comes_again(FoundRun const& run) {

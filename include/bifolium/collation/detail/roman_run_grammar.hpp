@@ -51,7 +51,7 @@ protected:
     run.leaves = count.cycle;
     begin(run);
     warn(Problem::roman_numbers, from, count.end);
-    this->doubt_counts(run, true, from, count.end);
+    this->doubt_counts(run.leaves, run.gatherings, true, from, count.end);
     c_ = c;
     if (!this->add_run(run, from, count.end)) return false;
     roman_ = true;

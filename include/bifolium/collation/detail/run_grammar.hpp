@@ -44,7 +44,7 @@ protected:
     run.first = run.last = SignatureKey::of(chi ? Mark::chi : Mark::pi);
     run.leaves = Cycle{leaves};
     begin(run);
-    this->doubt_counts(run, true, from, to);
+    this->doubt_counts(run.leaves, run.gatherings, true, from, to);
     return this->add_run(run, from, to);
   }
   /// Takes & between two runs: A-C⁸ & D⁶. Returns false if & is a signature, as after the last letter of an alphabet.
@@ -175,7 +175,7 @@ private:
   }
   constexpr void doubts(FoundElement const& e, FoundRun const& run) {
     if (run.begins_part) this->begin_part();
-    this->doubt_counts(run, e.count.found(), e.from, e.end);
+    this->doubt_counts(run.leaves, run.gatherings, e.count.found(), e.from, e.end);
     bool const again = this->comes_again(run);
     doubt_marks(e, run, again);
     if (again) warn(Problem::series_starts_again, e.from, e.end);
