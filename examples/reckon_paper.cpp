@@ -24,7 +24,8 @@ Reads TSV with a header. Columns can be in any order; those that can be missing 
   pages             pages of text; or for casting off: words, letters or ens of the manuscript, with a_line (and
                     least_a_line, most_a_line) and lines_a_page, or page_height_mm and twenty_lines_mm
   formula           in place of scheme and pages: 8°: π⁴ A-K⁸ L⁴; preliminaries, cancels and part-sheets are printed as
-                    the formula has them. A scheme gives the format if the formula states none.
+                    the formula has them. If there is a scheme too, the gatherings are put to press by it; it gives the
+                    format if the formula states none.
   copies            copies wanted; or, if it is empty, reams (34 or 34.5), with quires and loose_sheets if an account names
                     them: copies_of_account has the copies that take this paper, by the ream that is named or by each of
                     472, 480, 500 and 516. The last unit of the account may be a started one.
@@ -36,7 +37,8 @@ Columns that can be missing:
   ream_price forme_price token_price   whole numbers of the smallest unit of the currency
   ream_kg or ream_lb; sheet_height_mm and sheet_width_mm for grammes a square metre
   sharing           once (unequal parts of two matters on one sheet; the default), none, freely
-  part_sheets       turned (one forme, several copies a sheet; the default) or cut-first
+  part_sheets       turned (several copies a sheet; the default) or cut-first. A part that is less than half a sheet
+                    has its pages set several times, which the message says and the prices do not count.
   token_impressions (by default 258 with reams of 516 (Savage), else 240 with quires of 24 and 250 with 25 (Moxon)),
   impressions_an_hour (250), crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
 Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens

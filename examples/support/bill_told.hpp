@@ -162,6 +162,15 @@ inline std::string remarks(Bill const& bill, EditionRow const& row) {
       }
     text += " worked together on one sheet: inferred";
   }
+  for (auto const& working : bill.plan) {
+    auto const settings = bill.plan.settings(working);
+    if (settings == 1) continue;
+    text += text.empty() ? "" : "; ";
+    text.append(bifolium::number_of(working.leaves, "leaf", "leaves")).append(" printed ");
+    text.append(std::to_string(bill.plan.leaves_to_sheet / working.leaves))
+        .append(" copies to the sheet, each page set ");
+    text.append(settings == 2 ? "twice" : std::to_string(settings) + " times").append(": assumed");
+  }
   return text;
 }
 

@@ -145,22 +145,27 @@ class EditionRow {
     else
       say("scheme", bifolium::no_scheme_message(scheme), bifolium::Problem::unknown_word);
   }
-  /// The plan of a formula, in the format that it states or, failing that, the sheet of the scheme.
+  /// Says of how many gatherings the scheme is not true.
+  void say_what_is_not_of_the_scheme(bifolium::Formula const& read) {
+    auto const by_scheme = gatherings_by(read, edition.scheme);
+    if (auto const others = read.gatherings() - by_scheme; others > 0)
+      add(said, std::to_string(others) + " of " + bifolium::number_of(read.gatherings(), "gathering", "gatherings") +
+                    (others == 1 ? " is" : " are") + " not of the scheme");
+  }
+  /// The plan of a formula, in the format that it states, and by the scheme if one is named.
   void read_formula(bifolium::Dialect dialect) {
     using namespace bifolium;
     for (auto const* column : {"pages", "words", "letters", "ens", "prelim_pages", "end_pages", "cancel_leaves"})
       if (!cell(column).empty()) say(column, "the formula has the leaves of the book already", Problem::trailing_text);
     auto const read = bifolium::read_formula(cell("formula"), dialect);
     if (!read) return say("formula", column_and_sentence(read.error()), read.error().problem);
-    auto sheet = states_paper(*read) ? read->format()->leaves_to_sheet() : std::nullopt;
-    if (!cell("scheme").empty() && wrong.empty()) {
-      auto const of_scheme = make_up(edition.scheme).leaves_to_sheet;
-      if (sheet && *sheet != of_scheme) return wrong.add("formula", error_in_field(Problem::formats_differ, "scheme"));
-      sheet = of_scheme;
-    }
-    if (!sheet) return wrong.add("formula", error_in_field(Problem::format_not_stated, "formula"));
-    plan = plan_of(*read, *sheet, edition.arranging);
+    bool const by_scheme = !cell("scheme").empty() && wrong.empty();
+    auto const found =
+        by_scheme ? plan_of(*read, edition.scheme, edition.arranging) : plan_of(*read, edition.arranging);
+    if (!found) return wrong.add("formula", found.error());
+    plan = *found;
     formula = write_formula(*read, Notation::unicode);
+    if (by_scheme) say_what_is_not_of_the_scheme(*read);
     for (auto const& warning : read->warnings()) add(said, "formula, " + column_and_sentence(warning));
   }
   /// The paper of an account, where the number of copies is asked for.

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/book/formula_plan.hpp>
 #include <bifolium/collation/read_formula.hpp>
+#include <bifolium/edition/plan_formula.hpp>
 
 #include "data.hpp"
+#include "edition/press_law.hpp"
+#include "true_book.hpp"
 
 #include <doctest/doctest.h>
 #include <map>
@@ -44,6 +47,7 @@ TEST_CASE("the gatherings of a formula go to press as it has them") { // common 
   CHECK(by_leaves(plan("4°: A-C⁸ D²")) == Times{{4, 6}, {2, 1}});
   // twelves: one sheet makes a gathering of 8 and one of 4
   CHECK(by_leaves(plan("12°: A-D⁸/⁴ E⁸")) == Times{{12, 2}, {6, 1}, {2, 1}});
+  CHECK(by_leaves(plan("12°: A-D⁸/⁴ E⁴")) == Times{{12, 2}, {4, 1}});
   // in octavo the same counts are sheets and half-sheets
   CHECK(by_leaves(plan("8°: A-D⁸/⁴")) == Times{{8, 2}, {4, 2}});
   // a deleted leaf was printed; a leaf in two places was printed once
@@ -88,6 +92,217 @@ TEST_CASE("a copy takes the sheets that the paper of its formula states, and its
     }
   }
   CHECK(checked > 1400);
+}
+
+namespace {
+
+/// The signature of gathering `i`, from 0, in the alphabet of 23 letters.
+std::string signed_as(int i) {
+  std::string const letters = "ABCDEFGHIKLMNOPQRSTVXYZ";
+  return (i < 23 ? "" : std::to_string(i / 23 + 1)) + letters[static_cast<std::size_t>(i % 23)];
+}
+/// A formula with each gathering by itself: A8 B4 C8.
+std::string one_by_one(int format, std::vector<int> const& leaves) {
+  auto text = std::to_string(format) + "°:";
+  for (std::size_t i = 0; i < leaves.size(); ++i)
+    text += ' ' + signed_as(static_cast<int>(i)) + '^' + std::to_string(leaves[i]);
+  return text;
+}
+/// The same with runs of gatherings whose counts alternate as in `cycle`: A-D8/4.
+std::string as_run(int format, std::vector<int> const& cycle, int gatherings) {
+  auto text = std::to_string(format) + "°: A" + (gatherings > 1 ? "-" + signed_as(gatherings - 1) : "") + '^';
+  for (std::size_t i = 0; i < cycle.size(); ++i) text += (i == 0 ? "" : "/") + std::to_string(cycle[i]);
+  return text;
+}
+std::vector<int> sizes_of(SheetMakeUp const& unit) {
+  return {unit.sizes.begin(), unit.sizes.begin() + unit.gathering_count};
+}
+std::vector<Working> workings_of(Plan const& plan) { return {plan.begin(), plan.end()}; }
+
+} // namespace
+
+TEST_CASE("several gatherings to the sheet, as the manuals have them") {
+  // first pages of the signatures: Cim, Le Livre III (1907) and Une bibliothèque (1902), table of signatures: 16° in two
+  // gatherings of 16 pages, 18° in two of 24 and 12, 18° in three of 12, 32° in four of 16. 12° as 8 and 4: Voet, The Golden
+  // Compasses II, App. 8. 12° in eights, three to two sheets: McKerrow (1927), quoted by Bühler, Studies in Bibliography 7. 24°
+  // in two twelves, in 16 and 8: Lenormand, Manuel du relieur (1900). Half-sheets of eighteens with nine leaves: from memory
+  struct {
+    char const* text;
+    std::int64_t sheets_of_1000, formes;
+  } const rows[]{{"18°: A-F⁶", 2000, 4},
+                 {"18°: A-D⁹", 2000, 4},
+                 {"18°: A-D¹²/⁶", 2000, 4},
+                 {"18°: A¹² B⁶ C¹² D⁶", 2000, 4},
+                 {"18°: A⁶ B¹² C⁶ D¹²", 2000, 4},
+                 {"32°: A-D⁸", 1000, 2},
+                 {"32°: A-D¹⁶", 2000, 4},
+                 {"24°: A-C⁸", 1000, 2},
+                 {"24°: A-B¹²", 1000, 2},
+                 {"24°: A¹⁶ B⁸", 1000, 2},
+                 {"16°: A-D⁸", 2000, 4},
+                 {"12°: A-F⁸/⁴", 3000, 6},
+                 {"12°: A⁸ B⁴ C⁸ D⁴ E⁸ F⁴", 3000, 6},
+                 {"12°: A⁸ B-C⁴ D⁸", 2000, 4},
+                 {"12°: A-F⁸", 4000, 8},
+                 {"12°: A-B⁸ C⁸ D⁸ E-F⁸", 4000, 8},
+                 {"12°: A-F⁶", 3000, 6},
+                 {"8°: A-D⁴", 2000, 4},
+                 {"64°: A-H⁸", 1000, 2},
+                 {"128°: A-Q⁸", 1000, 2}};
+  for (auto const& row : rows) {
+    CAPTURE(std::string{row.text});
+    auto const found = plan(row.text, Sharing::once);
+    CHECK(found.formes() == row.formes);
+    CHECK(found.sheets_for(1000) == row.sheets_of_1000);
+    CHECK(found.impressions_for(1000) == 2 * row.sheets_of_1000);
+    for (auto const& working : found) {
+      CHECK(found.settings(working) == 1);
+      CHECK_FALSE(working.is_shared());
+    }
+  }
+  // what is left beside them is a part of a sheet: a third of an eighteen takes two formes
+  auto const left = plan("18°: A-G⁶");
+  CHECK(left.formes() == 6);
+  CHECK(by_leaves(left) == Times{{18, 2}, {6, 1}});
+  // volumes are not worked together
+  CHECK(by_leaves(plan("12°: A-K¹² L⁸; A⁴ B-F¹²")) == Times{{12, 15}, {6, 1}, {4, 1}, {2, 1}});
+}
+
+TEST_CASE("gatherings written one by one and as runs make one plan") {
+  truth::Draw draw{1679};
+  int units = 0;
+  for (int round = truth::rounds(600); round > 0; --round) {
+    auto const format = draw.of<int>({2, 4, 6, 8, 12, 16, 18, 20, 24, 32, 36, 48, 64, 96, 128});
+    std::vector<int> cycle;
+    for (auto terms = draw.from_to(1, 4); terms > 0; --terms)
+      cycle.push_back(draw.of<int>({2, 4, 6, 8, 8, 12, 16, format, format / 2}));
+    auto const gatherings = draw.from_to(1, 80);
+    std::vector<int> all;
+    for (int i = 0; i < gatherings; ++i) all.push_back(cycle[static_cast<std::size_t>(i) % cycle.size()]);
+    auto const apart = one_by_one(format, all), run = as_run(format, cycle, gatherings);
+    CAPTURE(apart);
+    auto const one = plan(apart.c_str()), other = plan(run.c_str());
+    CHECK(workings_of(one) == workings_of(other));
+    CHECK(one.gatherings == gatherings);
+    units += one.formes() > 4 ? 1 : 0;
+    // half of them as a run, then one by one, then the rest as a run
+    if (gatherings < 12 || cycle.size() != 1) continue;
+    auto text = as_run(format, cycle, 5);
+    for (int i = 5; i < 8; ++i) text += ' ' + signed_as(i) + '^' + std::to_string(cycle[0]);
+    text += ' ' + signed_as(8) + '-' + signed_as(gatherings - 1) + '^' + std::to_string(cycle[0]);
+    CAPTURE(text);
+    CHECK(workings_of(plan(text.c_str())) == workings_of(one));
+  }
+  CHECK(units > 300);
+  // long runs are counted, not walked: by arithmetic, 229,977 gatherings
+  CHECK(by_leaves(plan("12°: A-9998Z⁸/⁴")) == Times{{12, 9998 * 23 / 2}});
+  CHECK(by_leaves(plan("12°: A-9999Z⁸")) == Times{{12, 9999 * 23 / 3 * 2}});
+  CHECK(by_leaves(plan("12°: A-9999Z⁸/⁸/⁴")) == Times{{12, 9999 * 23 / 3}, {6, 9999 * 23 / 3}, {2, 9999 * 23 / 3}});
+}
+
+TEST_CASE("the plan of a formula follows the scheme that is given, in every scheme") {
+  truth::Draw draw{1723};
+  for (auto const scheme : Attested::all()) {
+    auto const by = make_up(scheme);
+    auto const cycle = sizes_of(by);
+    for (int units = 1; units <= 6; ++units) {
+      auto const gatherings = units * by.gathering_count;
+      std::vector<int> all;
+      for (int i = 0; i < gatherings; ++i) all.push_back(cycle[static_cast<std::size_t>(i) % cycle.size()]);
+      auto const text = one_by_one(by.leaves_to_sheet, all);
+      CAPTURE(scheme.id());
+      CAPTURE(text);
+      auto const formula = *read_formula(text);
+      auto const found = plan_of(formula, scheme, {.sharing = Sharing::none});
+      REQUIRE(found);
+      CHECK(gatherings_by(formula, scheme) == gatherings);
+      // the scheme says what a unit takes (tests/edition compares it with the folds)
+      CHECK(found->formes() == units * (2 * by.workings + by.half_workings));
+      CHECK(found->sheets_for(1000) == units * (1000 * by.workings + 500 * by.half_workings));
+      CHECK(found->impressions_for(1000) == 2 * *found->sheets_for(1000));
+      // the same book from its pages
+      auto const arranged = *arrange(by, {.text = 4 * units * by.leaves() / 2}, {.sharing = Sharing::none});
+      CHECK(workings_of(arranged) == workings_of(*found));
+    }
+    // a last gathering that is smaller, as `arrange` makes it
+    for (int round = truth::rounds(12); round > 0; --round) {
+      auto const arranged = *arrange(by, {.text = draw.from_to(1, 8 * by.leaves())}, {.sharing = Sharing::none});
+      auto const formula = *read_formula(*formula_of(arranged, by));
+      auto const found = plan_of(formula, scheme, {.sharing = Sharing::none});
+      CAPTURE(*formula_of(arranged, by));
+      REQUIRE(found);
+      CHECK(gatherings_by(formula, scheme) == arranged.gatherings);
+      CHECK(found->sheets_a_copy() == arranged.sheets_a_copy());
+      CHECK(found->formes() >= arranged.formes());
+    }
+  }
+  // two half-sheets worked together, only because the scheme says so: Tanselle, Studies in Bibliography 53, note 65
+  auto const fours = *read_formula("8°: A-D⁴");
+  CHECK(by_leaves(*plan_of(fours, *Attested::find("8_two_half_sheets"))) == Times{{8, 2}});
+  CHECK(by_leaves(*plan_of(fours, schemes::octavo_half_sheet)) == Times{{4, 4}});
+  CHECK(by_leaves(*plan_of(*read_formula("16°: A-D⁸"), *Attested::find("16_half_sheet"))) == Times{{8, 4}});
+}
+
+TEST_CASE("a scheme that makes other gatherings is an error") {
+  for (auto const& [text, id] : {std::pair{"18°: A-F⁶", "18_12_plus_6"},
+                                 {"18°: A-D⁹", "18_three_6s"},
+                                 {"8°: A-K⁴", "8_octavo"},
+                                 {"8°: A-K⁸", "8_half_sheet"},
+                                 {"8°: A-K⁸", "8_in_16s"},
+                                 {"12°: A-K¹²", "12_8_plus_4"},
+                                 {"12°: A-F⁸", "12_8_plus_4"},
+                                 {"12°: A-F⁸/⁴", "12_in_8s"}}) {
+    CAPTURE(std::string{text});
+    auto const formula = *read_formula(text);
+    auto const found = plan_of(formula, *Attested::find(id));
+    REQUIRE_FALSE(found);
+    CHECK(found.error().problem == Problem::scheme_not_in_formula);
+    CHECK(found.error().found_text() == "scheme");
+  }
+  CHECK(plan_of(*read_formula("4°: A-K⁸"), schemes::octavo).error().problem == Problem::formats_differ);
+  // without a format in the formula the scheme has it; gatherings of other sizes are beside those of the scheme
+  auto const mixed = *read_formula("π² A-C⁸ D⁴ E-K⁸ L⁴");
+  CHECK(gatherings_by(mixed, schemes::octavo) == 11); // nine whole, π and L
+  CHECK(by_leaves(*plan_of(mixed, schemes::octavo, {.sharing = Sharing::none})) == Times{{8, 9}, {4, 2}, {2, 1}});
+  CHECK(gatherings_by(*read_formula("8°: A⁴"), schemes::octavo) == 1);
+}
+
+TEST_CASE("the formes of the plan of any formula print its pages") { // by arithmetic
+  truth::Draw draw{1604};
+  int settings = 0, wholes = 0;
+  for (int round = truth::rounds(1500); round > 0; --round) {
+    auto const format = draw.of<int>({1, 2, 4, 6, 8, 12, 16, 18, 20, 24, 32, 36, 48, 64, 72, 96, 128});
+    std::string text = std::to_string(format) + "°:";
+    if (draw.one_in(2)) text += " π^" + std::to_string(2 * draw.from_to(1, 6));
+    auto const gatherings = draw.from_to(1, 30);
+    std::vector<int> all;
+    for (int i = 0; i < gatherings; ++i)
+      all.push_back(i > 0 && !draw.one_in(4) ? all.back() : draw.of<int>({1, 2, 4, 6, 8, 9, 10, 12, 16, format}));
+    std::int64_t leaves = 0;
+    for (int i = 0; i < gatherings; ++i) {
+      auto const size = all[static_cast<std::size_t>(i)];
+      text += ' ' + signed_as(i) + '^' + std::to_string(size);
+      leaves += size;
+      if (size > 4 && draw.one_in(6)) text += draw.one_in(2) ? "(±" + signed_as(i) + "3)" : "(−" + signed_as(i) + "4)";
+      if (size > 4 && draw.one_in(9)) text += "(" + signed_as(i) + "2+χ" + std::to_string(i + 1) + ")";
+    }
+    auto const formula = read_formula(text);
+    REQUIRE_MESSAGE(formula, text);
+    CAPTURE(text);
+    Arranging const how{draw.of<Sharing>({Sharing::none, Sharing::once}),
+                        draw.one_in(3) ? PartWork::cut_first : PartWork::turned, false};
+    auto const found = *plan_of(*formula, how);
+    CHECK(found.sheets_a_copy() * Fraction{format} == paper(*formula).sheets.stated * Fraction{format});
+    CHECK(*found.sheets_for(1000) * format >= leaves * 1000);
+    for (auto const& working : found) {
+      settings += found.settings(working) > 1 ? 1 : 0;
+      wholes += working.leaves == format ? 1 : 0;
+    }
+    press_law::check(found, press_law::even_copies(found, draw.from_to(1, 20)));
+    press_law::check(found, draw.from_to(1, 3000));
+  }
+  CHECK(settings > 500);
+  CHECK(wholes > 500);
 }
 
 TEST_CASE("a formula without one format has no plan of its own") {

@@ -3,6 +3,8 @@
 
 #include "check.hpp"
 #include "edition/make_up_of.hpp"
+#include "edition/press_law.hpp"
+#include "true_book.hpp"
 
 #include <algorithm>
 #include <array>
@@ -45,7 +47,8 @@ public:
     int best = 10000;
     for (int part = 1; part <= by_.leaves_to_sheet; ++part) {
       if (by_.leaves_to_sheet % part != 0) continue;
-      auto const cost = part == by_.leaves_to_sheet ? 2 : 1;
+      // one forme prints both sides only if the sheet has an even number of copies; else there are two (by arithmetic)
+      auto const cost = by_.leaves_to_sheet / part % 2 == 0 ? 1 : 2;
       for (std::size_t m = 0; m < matters; ++m)
         if (rests[m] >= part && (m == 3 || part % 2 == 0)) {
           auto left = rests;
@@ -96,7 +99,7 @@ TEST_CASE("the twelves whose preliminaries and last gathering make one sheet") {
   CHECK(plan.blank_pages == 0);
   auto const apart = *arrange(of("12_common"), sandys, {.sharing = Sharing::none});
   CHECK(apart.sheets_a_copy() == 14);
-  CHECK(apart.formes() == 26 + 3);
+  CHECK(apart.formes() == 26 + 2 + 2); // four leaves, three copies to the sheet; six and two of the eight
 }
 
 TEST_CASE("sheets of whole books that the sources state") {
@@ -239,6 +242,72 @@ TEST_CASE("the four kinds of half-sheet are kept apart") {
   CHECK(scheme.sheets_for(501) == 6 * 251);
 }
 
+TEST_CASE("the formes of every plan print the pages of the copies, in every scheme") { // by arithmetic
+  truth::Draw draw{1841};
+  int settings = 0;
+  for (int round = truth::rounds(1500); round > 0; --round)
+    for (auto const scheme : Attested::all()) {
+      Pages const pages{.text = draw.from_to(1, 700),
+                        .preliminaries = draw.one_in(2) ? 0 : draw.from_to(1, 40),
+                        .end_matter = draw.one_in(2) ? 0 : draw.from_to(1, 40),
+                        .cancel_leaves = draw.one_in(2) ? 0 : draw.from_to(1, 5)};
+      Arranging const how{draw.of<Sharing>({Sharing::none, Sharing::once, Sharing::freely}),
+                          draw.one_in(3) ? PartWork::cut_first : PartWork::turned, draw.one_in(3)};
+      auto const plan = arrange(make_up(scheme), pages, how);
+      if (!plan) continue; // more cancels than leaves
+      CAPTURE(scheme.id());
+      CAPTURE(pages.text);
+      std::int64_t blank_sides = 0;
+      for (auto const& working : *plan) {
+        if (working.kind == Working::Kind::one_side) blank_sides += working.times;
+        settings += plan->settings(working) > 1 ? 1 : 0;
+        if (how.parts == PartWork::cut_first && scheme.row() != SchemeRow::broadside)
+          CHECK((working.kind == Working::Kind::sheet || working.kind == Working::Kind::cut_first));
+      }
+      press_law::check(*plan, press_law::even_copies(*plan, draw.from_to(1, 40)), blank_sides);
+      press_law::check(*plan, draw.from_to(1, 3000), blank_sides);
+    }
+  CHECK(settings > 1000);
+}
+
+TEST_CASE("parts of less than half a sheet have their pages set again, and a third takes two formes") {
+  // Savage (1841), s.v. Half Sheet: a half-sheet has one forme, two copies to the sheet. What is smaller fills the places of
+  // the formes by arithmetic: 8 places of an octavo are twice the 4 pages of a quarter; 12 places of a duodecimo are not so many
+  // times the 8 pages of a third, and three times the 4 pages of each of its sides
+  struct {
+    char const* id;
+    std::int64_t pages, formes, sheets, impressions;
+    int settings;
+  } const rows[]{{"8_octavo", 8, 1, 500, 1000, 1},    {"8_octavo", 4, 1, 250, 500, 2},
+                 {"12_common", 12, 1, 500, 1000, 1},  {"12_common", 8, 2, 334, 668, 3},
+                 {"12_common", 4, 1, 167, 334, 3},    {"18_12_plus_6", 12, 2, 334, 668, 3},
+                 {"18_12_plus_6", 4, 2, 112, 224, 9}, {"24_two_12s", 16, 2, 334, 668, 3},
+                 {"16_two_8s", 8, 1, 250, 500, 2},    {"6_sexto", 4, 2, 334, 668, 3}};
+  for (auto const& row : rows) {
+    CAPTURE(row.id);
+    CAPTURE(row.pages);
+    auto const plan = *arrange(of(row.id), {.text = row.pages});
+    REQUIRE(plan.size() == 1);
+    CHECK(plan.formes() == row.formes);
+    CHECK(plan.sheets_for(1000) == row.sheets);
+    CHECK(plan.impressions_for(1000) == row.impressions);
+    CHECK(plan.settings(*plan.begin()) == row.settings);
+    auto const cut = *arrange(of(row.id), {.text = row.pages}, {.parts = PartWork::cut_first});
+    CHECK(cut.formes() == 2);
+    CHECK(cut.impressions_for(1000) == 2000);
+    CHECK(cut.settings(*cut.begin()) == 1);
+  }
+  // a leaf to cancel, eight copies to the sheet: four settings of its two pages
+  auto const cancel = *arrange(of("8_octavo"), {.text = 16, .cancel_leaves = 1});
+  CHECK(cancel.settings(*(cancel.begin() + 1)) == 4);
+  CHECK(cancel.impressions_for(1000) == 2000 + 250);
+  CHECK_THROWS_AS(static_cast<void>(Working::kind_of(5, 8, PartWork::turned)), BrokenPrecondition);
+  CHECK_THROWS_AS(static_cast<void>(cancel.settings(Working{})), BrokenPrecondition);
+  STATIC_CHECK(Working::kind_of(2, 8, PartWork::turned) == Working::Kind::turned);
+  STATIC_CHECK(Working::kind_of(2, 6, PartWork::turned) == Working::Kind::repeated);
+  STATIC_CHECK(Working::kind_of(2, 6, PartWork::cut_first) == Working::Kind::cut_first);
+}
+
 TEST_CASE("a broadside is printed on one side where it has one page") { // common practice, no source
   auto const broadside = of("1_broadside");
   struct {
@@ -352,6 +421,10 @@ TEST_CASE("parts of a sheet divide it, and are even unless the leaves are single
   CHECK(parts_of_sheet(0, 8) == Parts{});
   CHECK(parts_of_sheet(6, 8) == Parts{4, 2});
   CHECK(parts_of_sheet(10, 12) == Parts{6, 4});
+  CHECK(parts_of_sheet(4, 12) == Parts{4});    // two formes, as two parts of two leaves have, but one part
+  CHECK(parts_of_sheet(8, 12) == Parts{6, 2}); // not 4 and 4: four formes
+  CHECK(parts_of_sheet(8, 12, false, PartWork::cut_first) == Parts{6, 2});
+  CHECK(parts_of_sheet(12, 24) == Parts{12});
   CHECK(parts_of_sheet(5, 8, true) == Parts{4, 1});
   CHECK(parts_of_sheet(7, 8, true) == Parts{4, 2, 1});
   CHECK_FALSE(parts_of_sheet(2, 9));

@@ -265,6 +265,24 @@ TEST_CASE("a bill shown in full") {
                           "  about 4.37 days of 10 hours on 1 press; about 3.64 days of pay at 12 tokens a day\n");
 }
 
+TEST_CASE("a bill says which pages are set again") {
+  auto const told = [](Attested scheme, std::int64_t pages) {
+    auto const bill = reckon({.scheme = scheme, .pages = pages, .copies = 1000});
+    REQUIRE(bill);
+    auto const text = working(*bill);
+    auto const from = text.find('\n') + 1;
+    return text.substr(from, text.find('\n', text.find('\n', from) + 1) + 1 - from);
+  };
+  // the places of a whole forme, divided by the pages that it has to hold (by arithmetic)
+  CHECK(told(schemes::octavo, 4) ==
+        "  1 x 2 leaves from one forme, 4 copies to the sheet, each page set twice\n1 forme\n");
+  CHECK(told(schemes::duodecimo, 4) ==
+        "  1 x 2 leaves from one forme, 6 copies to the sheet, each page set 3 times\n1 forme\n");
+  CHECK(told(schemes::duodecimo, 8) ==
+        "  1 x 4 leaves from two formes, 3 copies to the sheet, each page set 3 times\n2 formes\n");
+  CHECK(told(schemes::duodecimo, 12) == "  1 x 6 leaves from one forme, 2 copies to the sheet\n1 forme\n");
+}
+
 TEST_CASE("a bill with shared sheets, cancels, reams and prices") {
   auto const told = [](Edition const& edition) {
     auto const bill = reckon(edition);

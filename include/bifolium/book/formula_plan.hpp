@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: MIT
 /// Makes the plan of a book from its formula: how its gatherings went to press. A gathering of 8 in an octavo is a
-/// sheet and a gathering of 4 a half-sheet, whatever its neighbours are. If leaf counts alternate and together fill
-/// sheets, as 8/4 do in twelves, the gatherings came from one sheet. Deleted leaves were printed; a leaf in two places
-/// was printed once; cancels and separately inserted leaves were printed several to a sheet. With the plan of a
-/// formula, `reckon` gives the bill of the edition. A copy takes the sheets that `paper` states.
+/// sheet and a gathering of 4 a half-sheet, whatever its neighbours are. Gatherings that stand side by side came from
+/// one sheet if an attested scheme makes such gatherings of it: 8 and 4 of a twelve, three 6s of an eighteen; or from
+/// two, as three 8s in twelves. If the scheme of the book is known, its gatherings are taken first. Deleted leaves were
+/// printed; a leaf in two places was printed once; cancels and separately inserted leaves were printed several to a
+/// sheet. With the plan of a formula, `reckon` gives the bill of the edition. A copy takes the sheets that `paper`
+/// states.
 #pragma once
 
+#include <bifolium/book/detail/sheet_units.hpp>
 #include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/edition/bill.hpp>
@@ -25,6 +28,7 @@ class FormulaPlanner {
   IdealCopy book_;
   int sheet_;
   PartWork parts_;
+  SheetMakeUp const* given_;
   std::int64_t whole_{}, single_{}, cancels_{}, printed_{};
   std::array<std::int64_t, most> rests_{}; // numbers of gatherings by the number of leaves that are left over
 
@@ -36,20 +40,11 @@ class FormulaPlanner {
     single_ += rest % 2 * times; // a leaf without its conjugate
     rests_[static_cast<std::size_t>(rest - rest % 2)] += times;
   }
-  void add(Run const& run) {
-    auto const size = static_cast<std::int64_t>(run.leaves.size());
-    auto const turn = run.leaves.total(size);
-    std::int64_t done = 0;
-    if (size > 1 && turn % sheet_ == 0) {
-      auto const turns = run.gatherings / size;
-      whole_ += turn / sheet_ * turns;
-      printed_ += turn * turns;
-      done = turns * size;
-    }
-    for (std::int64_t i = 0; i < size; ++i) {
-      auto const left = run.gatherings - done - i;
-      if (left > 0) add(run.leaves.at(done + i), (left + size - 1) / size);
-    }
+  void add(SheetUnits::Step const& step) {
+    if (step.unit == nullptr) return add(step.leaves, step.times);
+    printed_ += step.leaves * step.times;
+    whole_ += step.unit->workings * step.times;
+    rests_[static_cast<std::size_t>(sheet_ / 2)] += step.unit->half_workings * step.times;
   }
   void add(Insertion const& one) {
     if (one.joined != Joined::apart) return add(one.leaves_folded(), 1);
@@ -98,7 +93,9 @@ class FormulaPlanner {
     std::array<std::int64_t, most> times{};
     auto const count = [&](int leaves, std::int64_t gatherings, bool single) {
       if (leaves == 0 || gatherings == 0) return;
-      if (auto const parts = parts_of_sheet(leaves, sheet_, single))
+      if (2 * leaves == sheet_) // folded or not, even or odd
+        times[static_cast<std::size_t>(leaves)] += gatherings;
+      else if (auto const parts = parts_of_sheet(leaves, sheet_, single, parts_))
         for (auto const part : *parts) times[static_cast<std::size_t>(part)] += gatherings;
       else
         whole_ += gatherings; // an odd sheet has no even parts: the rest of it stays blank
@@ -108,9 +105,9 @@ class FormulaPlanner {
     whole_ += single / sheet_;
     count(static_cast<int>(single % sheet_), 1, true);
     plan.add({whole_, static_cast<std::uint8_t>(sheet_), Working::Kind::sheet, {}});
-    auto const kind = parts_ == PartWork::turned ? Working::Kind::turned : Working::Kind::cut_first;
     for (int part = sheet_ - 1; part > 0; --part)
-      plan.add({times[static_cast<std::size_t>(part)], static_cast<std::uint8_t>(part), kind, {}});
+      if (auto const of_part = times[static_cast<std::size_t>(part)]; of_part > 0)
+        plan.add({of_part, static_cast<std::uint8_t>(part), Working::kind_of(part, sheet_, parts_), {}});
   }
   /// Returns the first run of the text. The runs before it are signed with other marks than the longest run.
   [[nodiscard]] std::uint32_t first_of_text() const {
@@ -134,10 +131,36 @@ class FormulaPlanner {
   }
 
 public:
-  FormulaPlanner(Formula const& formula, int sheet, PartWork parts)
-      : formula_{formula}, book_{formula}, sheet_{sheet}, parts_{parts} {}
+  FormulaPlanner(Formula const& formula, int sheet, PartWork parts, SheetMakeUp const* given = nullptr)
+      : formula_{formula}, book_{formula}, sheet_{sheet}, parts_{parts}, given_{given} {}
+  /// Calls `each` with the gatherings of the runs as they are taken to the sheet. Preliminaries, text and the parts of
+  /// a book are apart.
+  template <class Each> void each_step(Each each) const {
+    std::span<Run const> const runs{formula_.runs()};
+    auto const text = first_of_text();
+    for (std::size_t from = 0, to = 0; from < runs.size(); from = to) {
+      to = from + 1;
+      while (to < runs.size() && to != text && !runs[to].begins_part) ++to;
+      SheetUnits{runs.subspan(from, to - from), sheet_, given_}.each_step([&, first = true](auto const& step) mutable {
+        each(step, first && from == text);
+        first = false;
+      });
+    }
+  }
+  /// Returns the gatherings that the given scheme makes. A last gathering that is less than the scheme makes counts only
+  /// beside whole ones, or if it is all of the text.
+  [[nodiscard]] std::int64_t by_scheme() const {
+    std::int64_t gatherings = 0;
+    bool any = false;
+    each_step([&](SheetUnits::Step const& step, bool begins_text) {
+      if (!step.by_given) return;
+      gatherings += step.gatherings * step.times;
+      any = any || !step.broken_off || begins_text;
+    });
+    return any ? gatherings : 0;
+  }
   Plan plan(Sharing sharing) {
-    for (auto const& run : formula_.runs()) add(run);
+    each_step([&](SheetUnits::Step const& step, bool) { add(step); });
     for (auto const& change : formula_.changes()) {
       if (auto const* const one = change.insertion()) add(*one);
       if (auto const* const one = change.cancel())
@@ -164,6 +187,22 @@ inline Plan plan_of(Formula const& formula, int leaves_to_sheet, Arranging how =
   if (leaves_to_sheet < 1 || leaves_to_sheet > Scheme::most_cells)
     broken("a sheet must make from 1 to Scheme::most_cells leaves");
   return detail::FormulaPlanner{formula, leaves_to_sheet, how.parts}.plan(how.sharing);
+}
+/// Returns the number of gatherings in the runs of the formula that a scheme makes: those that stand side by side as
+/// the scheme gathers them from its sheets, and a last one that is smaller. 0 if there are none.
+inline std::int64_t gatherings_by(Formula const& formula, Attested scheme) {
+  auto const by = make_up(scheme);
+  return detail::FormulaPlanner{formula, by.leaves_to_sheet, PartWork::turned, &by}.by_scheme();
+}
+/// Returns the plan of a formula whose scheme is known. Gatherings that the scheme does not make - `gatherings_by`
+/// counts the others - are put to press as if it were not known. The function allocates memory. Errors: formats_differ
+/// if the formula states another format; scheme_not_in_formula if the scheme makes none of the gatherings.
+inline Expected<Plan> plan_of(Formula const& formula, Attested scheme, Arranging how = {}) {
+  auto const by = make_up(scheme);
+  if (states_paper(formula) && *formula.format()->leaves_to_sheet() != by.leaves_to_sheet)
+    return error_in_field(Problem::formats_differ, "scheme");
+  if (gatherings_by(formula, scheme) == 0) return error_in_field(Problem::scheme_not_in_formula, "scheme");
+  return detail::FormulaPlanner{formula, by.leaves_to_sheet, how.parts, &by}.plan(how.sharing);
 }
 /// Returns the plan of a formula in the format that it states. The function allocates memory. Error: format_not_stated.
 inline Expected<Plan> plan_of(Formula const& formula, Arranging how = {}) {

@@ -146,15 +146,16 @@ inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pag
   return all;
 }
 
-/// Returns the fewest parts of a sheet that hold `leaves` leaves, the largest first: 6 leaves of an octavo are a
-/// half-sheet of 4 and a quarter-sheet of 2. The size of a part divides the sheet, so that no paper is left. It is
+/// Returns the parts of a sheet that hold `leaves` leaves in the fewest formes, the largest first: 6 leaves of an octavo
+/// are a half-sheet of 4 and a quarter-sheet of 2. The size of a part divides the sheet, so that no paper is left. It is
 /// even, because the part is folded, unless the leaves are `single`, as cancels are. Returns no value if no parts are
 /// possible: 2 leaves of a sheet of 9. The function allocates memory. Precondition: leaves from 0 to less than the
 /// sheet makes, and a sheet of at most Scheme::most_cells leaves.
-inline std::optional<std::vector<int>> parts_of_sheet(int leaves, int leaves_to_sheet, bool single = false) {
+inline std::optional<std::vector<int>> parts_of_sheet(int leaves, int leaves_to_sheet, bool single = false,
+                                                      PartWork work = PartWork::turned) {
   if (leaves < 0 || leaves >= leaves_to_sheet || leaves_to_sheet > Scheme::most_cells)
     broken("parts of a sheet must have fewer leaves than the sheet, which has at most Scheme::most_cells");
-  return detail::PartSheets{leaves_to_sheet, leaves_to_sheet, single}.parts_of(leaves);
+  return detail::PartSheets{leaves_to_sheet, leaves_to_sheet, single, work}.parts_of(leaves);
 }
 
 /// The distance of a text from an even working, in which no leaf is left over for a part of a sheet and no page is

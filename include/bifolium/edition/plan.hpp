@@ -6,6 +6,14 @@
 /// one forme on both sides of the sheet, which then has two copies; two half-sheets of different gatherings printed
 /// together; a half-sheet printed together with odd leaves, such as one or two cancels; and paper cut before it was
 /// printed, which needs two formes, and an impression of each for every copy.
+///
+/// The arithmetic of the press holds for every working: the pages that its formes print, an impression each, are the
+/// pages of the copies. A forme of a whole sheet has as many pages as the sheet has leaves. A forme that is turned holds
+/// both sides of a leaf, so a half-sheet fills it once. A quarter of a sheet fills it only if each of its pages is set
+/// twice, an eighth if each is set four times; then the sheet has four or eight copies. A third of a sheet can not be
+/// turned: no forme of twelve pages is made of eights. It takes two formes, and in each its pages are set three times.
+/// So `settings` says how often a page stands in type. That a printer set pages more than once, and did not work them
+/// together with others, is an assumption wherever it is not one.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -39,7 +47,9 @@ constexpr std::string_view identifier(Matter matter) noexcept {
 
 /// The way in which a part of a sheet is printed.
 enum class PartWork : std::uint8_t {
-  turned,   ///< one forme prints both sides, so a sheet gives several copies
+  /// On whole sheets, which give several copies and are then cut. One forme prints both sides, turned, if the number of
+  /// copies is even; otherwise there are two formes.
+  turned,
   cut_first ///< the paper is cut before printing: two formes, and each copy is printed by itself
 };
 
@@ -76,14 +86,22 @@ struct Arranging {
   friend constexpr bool operator==(Arranging, Arranging) = default;
 };
 
+/// Returns true if parts of so many leaves fill a sheet. Leaves that are folded are even in number; `single` ones need
+/// not be.
+/// Example: `is_part_of_sheet(4, 12) && !is_part_of_sheet(8, 12) && !is_part_of_sheet(3, 12)`.
+constexpr bool is_part_of_sheet(int part, int leaves_to_sheet, bool single = false) {
+  return part > 0 && leaves_to_sheet % part == 0 && (single || part % 2 == 0);
+}
+
 /// Leaves that are printed together, and the number of times that this happens in a copy.
 struct Working {
   /// The paper that goes through the press, and how often it is printed.
   enum class Kind : std::uint8_t {
     sheet,     ///< two formes, one copy to the sheet
-    turned,    ///< a part of a sheet, one forme, several copies to the sheet
+    turned,    ///< a part of a sheet, one forme on both sides, an even number of copies to the sheet
     cut_first, ///< a part of a sheet cut before printing, two formes, one copy to the piece
-    one_side   ///< a sheet or piece with a blank side, such as a broadside: one forme, one impression
+    one_side,  ///< a sheet or piece with a blank side, such as a broadside: one forme, one impression
+    repeated   ///< a part of a sheet, two formes in which each page is set as often as the sheet has copies
   };
   /// number of times in one copy: eight equal sheets are one working, eight times
   std::int64_t times{};
@@ -98,6 +116,13 @@ struct Working {
   /// Returns true if each sheet or piece that goes to press belongs to one copy.
   [[nodiscard]] constexpr bool is_printed_copy_by_copy() const noexcept {
     return kind == Kind::cut_first || kind == Kind::one_side;
+  }
+  /// Returns how a part of a sheet is printed. On whole sheets, which are then cut, it is turned if the sheet has an even
+  /// number of copies, else it takes two formes. Precondition: parts of so many leaves fill the sheet.
+  [[nodiscard]] static constexpr Kind kind_of(int part, int leaves_to_sheet, PartWork parts) {
+    if (!is_part_of_sheet(part, leaves_to_sheet, true)) broken("equal parts must fill the sheet");
+    if (parts == PartWork::cut_first) return Kind::cut_first;
+    return leaves_to_sheet / part % 2 == 0 ? Kind::turned : Kind::repeated;
   }
   /// Returns true if leaves of several matters are printed together in this working.
   [[nodiscard]] constexpr bool is_shared() const noexcept { return shares != std::array<std::uint8_t, matters>{}; }
@@ -230,7 +255,8 @@ public:
     return sum_of([&](Working const& working) { return sheets_of(working, copies); });
   }
   /// Returns the impressions for `copies` copies. An impression prints one side of one sheet or piece. N copies of a
-  /// half-sheet take N impressions if it is turned, 2N if the paper was cut first, and N if the other side stays blank.
+  /// half-sheet take N impressions if it is turned, 2N if the paper was cut first, and N if the other side stays blank. N
+  /// copies of a smaller part take fewer than N, because each impression has its pages several times.
   /// Returns no value if the number does not fit in 64 bits. Precondition: leaves_to_sheet is above zero, and `copies`
   /// is at least 0.
   [[nodiscard]] constexpr std::optional<std::int64_t> impressions_for(std::int64_t copies) const {
@@ -247,6 +273,20 @@ public:
     return sum_of([&](Working const& working) {
       return working.impressions() == 2 ? pieces_of(working, copies) : std::optional<std::int64_t>{0};
     });
+  }
+  /// Returns how often each page of a working stands in its formes: 1 for a sheet, a half-sheet or paper that was cut
+  /// first, 2 for a quarter of a sheet that is turned, 3 for a third. The price of a forme does not count type that is
+  /// set again. Precondition: the working is of this plan.
+  [[nodiscard]] constexpr int settings(Working const& working) const {
+    if (working.leaves == 0) broken("a working must have leaves");
+    auto const copies = leaves_to_sheet / working.leaves;
+    if (working.kind == Working::Kind::turned) return copies / 2;
+    return working.kind == Working::Kind::repeated ? copies : 1;
+  }
+  /// Returns the pages of each forme of a working, counting a page as often as it is set. An impression prints so many.
+  /// Precondition: the working is of this plan.
+  [[nodiscard]] constexpr int pages_to_forme(Working const& working) const {
+    return 2 * working.leaves * settings(working) / (working.kind == Working::Kind::turned ? 1 : 2);
   }
   /// Returns the meaning of "half-sheet" that applies to a working, or no value if it has no half-sheet of a gathering.
   [[nodiscard]] constexpr std::optional<HalfSheet> half_sheet(Working const& working) const noexcept {

@@ -53,8 +53,9 @@ class WorkingWriter {
         continue;
       }
       put("  ", number(working.times), " x ", number(working.leaves, "leaf", "leaves"));
-      if (working.kind == Working::Kind::turned)
-        put(" from one forme, ", number(plan.leaves_to_sheet / working.leaves, "copy", "copies"), " to the sheet");
+      if (working.kind == Working::Kind::turned || working.kind == Working::Kind::repeated)
+        put(working.kind == Working::Kind::turned ? " from one forme, " : " from two formes, ",
+            number(plan.leaves_to_sheet / working.leaves, "copy", "copies"), " to the sheet", set_again(working));
       if (working.kind == Working::Kind::cut_first) put(" on paper cut before printing, two formes");
       if (working.kind == Working::Kind::one_side)
         put(" on paper cut before printing, one forme, the other side blank");
@@ -63,6 +64,12 @@ class WorkingWriter {
       put("\n");
     }
     put(number(plan.formes(), "forme", "formes"), "\n");
+  }
+  /// Says how often the pages of a working are set, if more than once.
+  [[nodiscard]] std::string set_again(Working const& working) const {
+    auto const settings = bill_.plan.settings(working);
+    if (settings == 1) return {};
+    return settings == 2 ? ", each page set twice" : ", each page set " + number(settings) + " times";
   }
   void shares(Working const& working) {
     char const* before = ": ";

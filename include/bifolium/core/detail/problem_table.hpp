@@ -461,6 +461,8 @@ BIFOLIUM_PROBLEM(509, too_many_good_sheets, "a '{found}' of {limit} {sheet|sheet
 BIFOLIUM_PROBLEM(511, quire_above_ream, "a '{found}' of {limit} {sheet|sheets} cannot have quires of more: write the sheets of the ream first, then those of the quire")
 /// More leaves to be printed anew than the book has.
 BIFOLIUM_PROBLEM(512, too_many_cancels, "'{found}' must be at most {limit}, the leaves of the book: a cancel takes the place of a leaf")
+/// A formula and a scheme of the same format that makes other gatherings.
+BIFOLIUM_PROBLEM(513, scheme_not_in_formula, "the scheme makes none of the gatherings of the formula: name one that gathers as many leaves, or leave it empty and state the format in the formula")
 /// Options of printing a text, to be compared by cost, that do not name the same prices.
 BIFOLIUM_PROBLEM(510, prices_differ, "a comparison of costs needs the same prices for every option: write 0 for what costs nothing")
 

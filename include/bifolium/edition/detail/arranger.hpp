@@ -49,19 +49,26 @@ class Arranger {
 
   SheetMakeUp const& by_;
   Arranging how_;
-  int press_; // leaves of the paper that goes to press at once
-  Working::Kind whole_kind_, part_kind_;
-  int part_cost_;
+  int press_;     // leaves of the paper that goes to press at once
+  PartWork work_; // of parts
   PartSheets folded_, single_;
   Rests rests_{};
 
   [[nodiscard]] constexpr int cost(std::size_t matter, int leaves) const {
-    return part_cost_ * (matter == cancels ? single_ : folded_).fewest(leaves);
+    return (matter == cancels ? single_ : folded_).fewest(leaves);
   }
   [[nodiscard]] constexpr int cost(Rests const& rests) const {
     int sum = 0;
     for (std::size_t m = 0; m < matters; ++m) sum += cost(m, rests[m]);
     return sum;
+  }
+
+  /// Returns a working that takes `leaves` leaves of the paper that goes to press at once, or all of them.
+  [[nodiscard]] constexpr Working working_of(std::int64_t times, int leaves) const {
+    auto const kind = leaves == press_ && by_.pieces_to_sheet == 1 ? Working::Kind::sheet
+                      : leaves == press_                           ? Working::Kind::cut_first
+                                         : Working::kind_of(leaves, by_.leaves_to_sheet, work_);
+    return {times, static_cast<std::uint8_t>(leaves), kind, {}};
   }
 
   struct Shared {
@@ -90,7 +97,7 @@ class Arranger {
     Shared best{{}, rests_, cost(rests_)};
     for (int capacity = press_; capacity > 1; --capacity) {
       if (by_.leaves_to_sheet % capacity != 0) continue;
-      Working working{1, static_cast<std::uint8_t>(capacity), capacity == press_ ? whole_kind_ : part_kind_, {}};
+      auto working = working_of(1, capacity);
       auto rests = rests_;
       try_shares(best, working, rests, 0, capacity);
     }
@@ -108,8 +115,7 @@ class Arranger {
       fewest[at] = 30000;
       for (int capacity = 2; capacity <= press_ && capacity <= leaves; capacity += 2) {
         if (by_.leaves_to_sheet % capacity != 0) continue;
-        auto const formes = fewest[static_cast<std::size_t>(leaves - capacity)] +
-                            (capacity == press_ && whole_kind_ == Working::Kind::sheet ? 2 : part_cost_);
+        auto const formes = fewest[static_cast<std::size_t>(leaves - capacity)] + working_of(1, capacity).formes();
         if (formes > fewest[at]) continue;
         fewest[at] = static_cast<std::int16_t>(formes);
         last[at] = static_cast<std::int16_t>(capacity);
@@ -118,7 +124,7 @@ class Arranger {
     std::size_t m = 0;
     while (total > 0) {
       auto const capacity = last[static_cast<std::size_t>(total)];
-      Working working{1, static_cast<std::uint8_t>(capacity), capacity == press_ ? whole_kind_ : part_kind_, {}};
+      auto working = working_of(1, capacity);
       std::size_t used = 0;
       for (int room = capacity; room > 0; ++used) {
         while (rests_[m] == 0) ++m;
@@ -135,19 +141,16 @@ class Arranger {
 
 public:
   constexpr Arranger(SheetMakeUp const& by, Arranging how)
-      : by_{by}, how_{how}, press_{by.leaves_to_press()}, whole_kind_{by.pieces_to_sheet == 1
-                                                                          ? Working::Kind::sheet
-                                                                          : Working::Kind::cut_first},
-        part_kind_{by.pieces_to_sheet == 1 && how.parts == PartWork::turned ? Working::Kind::turned
-                                                                            : Working::Kind::cut_first},
-        part_cost_{part_kind_ == Working::Kind::turned ? 1 : 2}, folded_{by.leaves_to_sheet, press_, false},
-        single_{by.leaves_to_sheet, press_, true} {}
+      : by_{by}, how_{how}, press_{by.leaves_to_press()}, work_{by.pieces_to_sheet == 1 ? how.parts
+                                                                                        : PartWork::cut_first},
+        folded_{by.leaves_to_sheet, press_, false, work_}, single_{by.leaves_to_sheet, press_, true, work_} {}
 
   /// Adds the workings for the leaves of a plan. `one_sided` of the leaves have a blank verso, each on a sheet (or
   /// piece) by itself. Precondition: the numbers of leaves are at least 0, and even if the leaves are folded.
   constexpr void arrange(Plan& plan, int one_sided) {
-    Working whole{0, static_cast<std::uint8_t>(press_), whole_kind_, {}};
-    Working half{0, static_cast<std::uint8_t>(press_ / 2), part_kind_, {}};
+    auto whole = working_of(0, press_);
+    Working half{0, static_cast<std::uint8_t>(press_ / 2), {}, {}};
+    if (by_.half_workings > 0) half = working_of(0, press_ / 2);
     for (std::size_t m = 0; m < matters; ++m) {
       auto rest = plan.leaves_of[m];
       if (m != cancels) {
@@ -168,8 +171,8 @@ public:
     plan.add(half);
     if (how_.sharing == Sharing::once) share_once(plan);
     if (how_.sharing == Sharing::freely) share_freely(plan);
-    for (std::size_t m = 0; m < cancels; ++m) folded_.add_to(plan, rests_[m], part_kind_);
-    single_.add_to(plan, rests_[cancels], part_kind_);
+    for (std::size_t m = 0; m < cancels; ++m) folded_.add_to(plan, rests_[m]);
+    single_.add_to(plan, rests_[cancels]);
   }
 };
 
