@@ -269,6 +269,49 @@ TEST_CASE("no grouping takes less than the paper of the formula, and its numbers
   CHECK(reached_stated > 30);
 }
 
+TEST_CASE("what is left is printed on equal parts of a sheet, in every format") {
+  // Parts into which a sheet is cut so that nothing is left: by arithmetic, not less than a twelfth, folds of two leaves; one
+  // leaf, and half the sheet, as they come. Two thirds of a sheet are no part: a third of it would be white
+  struct {
+    int format;
+    std::vector<int> parts;
+  } const rows[]{{2, {1, 2}},          {4, {1, 2, 4}},          {6, {1, 2, 3, 6}},
+                 {8, {1, 2, 4, 8}},    {12, {1, 2, 4, 6, 12}},  {16, {2, 4, 8, 16}},
+                 {18, {2, 6, 9, 18}},  {20, {2, 4, 10, 20}},    {24, {2, 4, 6, 8, 12, 24}},
+                 {32, {4, 8, 16, 32}}, {36, {4, 6, 12, 18, 36}}};
+  std::mt19937 random{1707};
+  auto const below = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
+  for (auto const& row : rows)
+    for (int round = 0; round < 25; ++round) {
+      auto const n = row.format;
+      auto text = std::to_string(n) + "°: ";
+      if (below(2) == 0) text += "π" + std::to_string(n <= 2 ? 1 : 2 * (1 + below(n / 2))) + " ";
+      text += "A-C" + std::to_string(n) + (below(2) == 0 ? "(±A1)" : "(±A1, ±B2, ±C1)");
+      if (n > 2) text += " D" + std::to_string(2 * (1 + below(n / 2)));
+      CAPTURE(text);
+      auto const book = sheets(text);
+      for (auto const& one : book.likeliest) {
+        int over = 0;
+        auto paper = Fraction{book.whole};
+        for (auto const& sheet : one.sheets) {
+          int leaves = 0;
+          for (auto const unit : sheet) leaves += book.units[unit].leaves;
+          auto const part = *std::lower_bound(row.parts.begin(), row.parts.end(), leaves);
+          over += part - leaves;
+          paper = paper + Fraction{part, n};
+        }
+        CHECK(one.left_over == over);
+        CHECK(one.paper == paper);
+      }
+    }
+  // a third of an eighteen is a third, and two thirds of a twelve take its sheet
+  CHECK(sheets("18°: A-C18 D6").paper == Range<Fraction>{{10, 3}, {10, 3}, {10, 3}});
+  CHECK(sheets("12°: A-C12 D8").paper == Range<Fraction>{4, 4, 4});
+  // three sixes to the sheet: two sheets
+  CHECK(sheets("18°: A-F6").fewest_pieces == 2);
+  CHECK(sheets("18°: A-F6").likeliest[0].left_over == 0);
+}
+
 TEST_CASE("what was seen of a unit that is not there is an error") {
   auto const formula = *read_formula("8°: A4 B-O8(±C3) P2");
   CHECK(sheets_of_book(formula, Format::of(8), {{"Q", "pot", {}}}).error().problem == Problem::no_such_remnant);

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/book/sheet_grouping.hpp>
+#include <bifolium/edition/plan.hpp>
 
 #include <string_view>
 
@@ -78,17 +79,14 @@ private:
     unseen -= sheet - sheet / 2;
     return marked == 0 || (marked <= wanted && wanted <= marked + unseen);
   }
-  /// Returns the number of leaves of the part of a sheet that is printed for `leaves` leaves: the sheet, its half,
-  /// quarter or eighth; thirds of a duodecimo.
+  /// Returns the number of leaves of the part of a sheet that is printed for `leaves` leaves: the smallest of its equal
+  /// parts that holds them, but no part less than a twelfth. Two thirds of a sheet are no such part: a third would stay
+  /// white.
   [[nodiscard]] int printed_for(int leaves) const {
     auto const sheet = book_.leaves_to_sheet;
-    if (sheet == 12) {
-      for (int part : {1, 2, 4, 6, 8})
-        if (part >= leaves) return part;
-      return 12;
-    }
-    auto const eighth = sheet / 8 > 1 ? sheet / 8 : 1;
-    return leaves > sheet / 2 ? sheet : leaves > sheet / 4 ? sheet / 2 : leaves > eighth ? sheet / 4 : eighth;
+    for (int part = leaves; part < sheet; ++part)
+      if (12 * part >= sheet && is_part_of_sheet(part, sheet, part == 1 || 2 * part == sheet)) return part;
+    return sheet;
   }
   void make_pieces() {
     with_.resize(classes_.size());
