@@ -118,6 +118,11 @@ std::string not_in_field(std::string_view text) {
     if (!is_in(text, one.doubt.place)) return message(one.doubt);
   return {};
 }
+/// Returns true if what an error quotes stands in the text at the place that it tells.
+bool is_quoted(std::string_view text, Error const& error) {
+  if (!is_in(text, error.place)) return false;
+  return text.substr(position_of(text, *error.place)).starts_with(error.found_text());
+}
 /// The cells of the tables in tests/data, each once.
 std::set<std::string> const& texts_of_tables() {
   static std::set<std::string> const all = [] {
@@ -248,4 +253,56 @@ TEST_CASE("every reader reads every beginning and every end of a text, and point
        {"in four", "four", "in six", "in fours and", "in twenty-", "in twenty-four", "8s in", "1/2 in"})
     for (std::string_view rest{text}; !rest.empty(); rest.remove_suffix(1)) read_all(rest);
   CHECK(read > 10000);
+}
+
+// A parenthesis that names a leaf which is not there, after any gathering of any formula: it is left out and told, and every
+// other place is that of the whole text. The signs of change have two or three bytes and are one character.
+TEST_CASE("places in a formula are those of the text, whichever parenthesis of it was left out") {
+  int left_out = 0, doubts = 0, number = 0;
+  for (auto const& cell : texts_of_tables()) {
+    if (!count_formula(cell)) continue;
+    for (std::size_t at = 1; at <= cell.size(); ++at) {
+      bool const ends = at == cell.size() || cell[at] == ' ' || cell[at] == ',' || cell[at] == ';';
+      bool const after_count =
+          is_digit(cell[at - 1]) || superscript_digit(decode(cell, at - 3 < at ? at - 3 : 0).value);
+      if (!ends || !after_count) continue;
+      for (std::string const broken : {"(−A99)", "(±A99)", "(−A99,\n±B98)", "(A99+χ¹)"}) {
+        if (++number % 3 != 0) continue;
+        auto text = cell;
+        text.insert(at, broken);
+        text += ", und so weiter. Vide etiam indicem";
+        CAPTURE(text);
+        auto const book = read_description({.formula = text}, {});
+        bool told = false;
+        for (auto const& one : book.unread) {
+          told = told || (one.rest && one.text == broken && one.from == at);
+          CHECK(text.substr((std::min)(one.from, text.size()), one.text.size()) == one.text);
+          CHECK_MESSAGE(is_in(text, one.error.place), message(one.error));
+        }
+        if (!told) continue;
+        ++left_out;
+        std::string blanks; // what was left out is read as blanks, and may be quoted so
+        for (std::size_t i = 0; i < broken.size(); i += decode(broken, i).bytes)
+          blanks += broken[i] == '\n' ? '\n' : ' ';
+        auto const as_read = text.substr(0, at) + blanks + text.substr(at + broken.size());
+        for (auto const& one : book.doubts)
+          CHECK_MESSAGE((is_quoted(text, one.doubt) || is_quoted(as_read, one.doubt)), message(one.doubt));
+        doubts += static_cast<int>(book.doubts.size());
+      }
+    }
+  }
+  MESSAGE(left_out << " parentheses left out, with " << doubts << " doubts beside them");
+  CHECK(left_out > 1000);
+}
+
+TEST_CASE("places after a parenthesis that was left out") { // counted by hand
+  auto const book = [](char const* formula) { return read_description({.formula = formula}, {}); };
+  auto const two = book("8°: A8(−A9) B8(−B9) C8");
+  REQUIRE(two.unread.size() == 2);
+  CHECK((two.unread[0].error.place->column == 9 && two.unread[0].from == 7 && two.unread[0].text == "(−A9)"));
+  CHECK((two.unread[1].error.place->column == 17 && two.unread[1].from == 17 && two.unread[1].text == "(−B9)"));
+  auto const words = book("8°: A8(±A10) B4 ; vide");
+  REQUIRE(words.unread.size() == 2);
+  CHECK((words.unread[1].text == "vide" && words.unread[1].error.place->column == 19));
+  CHECK(book("8°: A8(−A9) B8, lacking Vv8,lacking Vv8").unread.back().error.place->column <= 39);
 }

@@ -58,12 +58,11 @@ inline NoteHead note_head(std::string_view text) {
   head.bytes = cursor.at();
   return head;
 }
-/// Returns the text with a blank in place of each character of its first bytes, so that lines and columns stay the
-/// same.
-inline std::string formula_of_note(std::string_view text, std::size_t bytes) {
-  std::string result;
-  for (std::size_t i = 0; i < bytes; i += decode(text, i).bytes) result += text[i] == '\n' ? '\n' : ' ';
-  result.append(text.substr(bytes));
+/// Returns the text with a blank in place of each character of a part, so that lines and columns stay the same.
+inline std::string with_blanks(std::string_view text, TextSpan part) {
+  std::string result{text.substr(0, part.from)};
+  for (auto i = part.from; i < part.to; i += decode(text, i).bytes) result += text[i] == '\n' ? '\n' : ' ';
+  result.append(text.substr(part.to));
   return result;
 }
 /// Reads a statement of signing without brackets after the formula: $3(-H3) signed.
@@ -80,7 +79,7 @@ inline std::optional<Signing> signing_after(Formula const& formula, Limits const
 inline Expected<SignatureNote> read_note_characters(std::string_view text, Dialect dialect, Limits const& limits) {
   if (is_too_long(text, limits)) return too_long(limits);
   auto const head = note_head(text);
-  auto const formula = read_formula(formula_of_note(text, head.bytes), dialect, limits);
+  auto const formula = read_formula(with_blanks(text, {0, head.bytes}), dialect, limits);
   if (!formula) return formula.error();
   SignatureNote note{*formula, {}, {}, {}, {head.bytes, text.size()}};
   if (head.script) note.script = std::string{head.script->of(text)};

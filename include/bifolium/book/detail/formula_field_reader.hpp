@@ -44,6 +44,13 @@ class FormulaFieldReader : protected FieldReader {
       looks_ -= (std::min)(looks_, begins ? words.size() : 1);
       return begins && text.starts_with(words);
     }
+    /// The part from byte `from` that a warning quotes. It may quote blanks in place of characters of more bytes.
+    [[nodiscard]] TextSpan as_many_characters(std::size_t from, std::string_view quoted) const noexcept {
+      auto to = from;
+      for (std::size_t i = 0; i < quoted.size() && to < text_.size(); i += decode(quoted, i).bytes)
+        to += decode(text_, to).bytes;
+      return {from, to};
+    }
 
   public:
     WordsOfWarnings(Formula const& formula, std::string_view text)
@@ -51,7 +58,7 @@ class FormulaFieldReader : protected FieldReader {
     /// All the words at byte `from` of which a warning quotes the beginning.
     [[nodiscard]] TextSpan at(std::size_t from, std::string_view quoted) {
       constexpr std::size_t least_cut = sizeof Error::found - 4; // a quotation is cut at a whole character
-      if (quoted.size() < least_cut) return {from, from + quoted.size()};
+      if (quoted.size() < least_cut) return as_many_characters(from, quoted);
       auto const text = text_.substr(from);
       auto const& notes = formula_.notes();
       if (is_all(formula_.tail(), text, quoted)) return {from, from + formula_.tail().size()};
@@ -61,7 +68,7 @@ class FormulaFieldReader : protected FieldReader {
         note_ = one + 1;
         return {from, from + notes[one].size()};
       }
-      return {from, from + quoted.size()};
+      return as_many_characters(from, quoted);
     }
   };
   void take_doubts(Formula const& formula) {
@@ -115,8 +122,10 @@ protected:
       auto const at = position_of(text, read.error().place.value_or(TextPlace{}));
       auto const open = text.rfind('(', at), close = text.find(')', at);
       if (open == text.npos || close == text.npos || text.find(')', open) != close) break;
-      left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open), open, true});
-      for (auto i = open; i <= close; ++i) text[i] = ' ';
+      auto const place = place_in(text, open); // the same in the field, where the bytes before it may be more
+      left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open),
+                          position_of(texts_.formula, place), true});
+      text = with_blanks(text, {open, close + 1});
       read = read_signature_note(text, book_.conventions.dialect(), limits_);
     }
     if (!read) return unread(Field::formula, error, texts_.formula);
