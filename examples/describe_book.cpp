@@ -184,7 +184,7 @@ void tell_formes(Attested scheme) {
 /// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
 void tell_formula(Described const& described) {
   auto const& formula = *described.book.collation;
-  std::cout << "Formula: " << shown(described.book.formula) << "\n  "
+  std::cout << "Formula: " << data_cell(described.book.formula) << "\n  "
             << number_of(formula.leaves(), "leaf in ", "leaves in ")
             << number_of(formula.gatherings(), "gathering, ", "gatherings, ")
             << number_of(formula.pages(), "page", "pages") << '\n';

@@ -46,7 +46,7 @@ void answer(std::string_view text, Dialect dialect, bool decimals) {
   }
   std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << formula->leaves() << '\t';
   if (states_paper(*formula)) std::cout << in_cell(paper(*formula).sheets.stated, decimals);
-  std::cout << '\t' << cell_of(write_formula(*formula, Notation::unicode)) << '\t';
+  std::cout << '\t' << data_cell(write_formula(*formula, Notation::unicode)) << '\t';
   std::string words, problems;
   for (auto const& warning : formula->warnings()) {
     words.append(words.empty() ? "" : "; ").append(place_and_words(warning));

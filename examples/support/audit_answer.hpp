@@ -50,8 +50,8 @@ inline std::string fields_of(bifolium::FieldSet fields) {
 /// A line for each finding and for each edit of a repair.
 class AuditTable {
   static std::string line(std::string_view record, std::array<std::string, 13> const& cells) {
-    std::string text = cell_of(record);
-    for (auto const& cell : cells) text.append("\t").append(cell_of(cell));
+    std::string text = data_cell(record);
+    for (auto const& cell : cells) text.append("\t").append(data_cell(cell));
     return text += '\n';
   }
 
@@ -62,14 +62,15 @@ public:
     std::string text;
     for (auto const& finding : audit.findings) {
       auto const says = finding.settle ? finding.says + "; look at: " + *finding.settle : finding.says;
-      text += line(record, {std::string{identifier(finding.id)}, std::string{identifier(finding.level)},
-                            fields_of(finding.fields), finding.delta ? std::to_string(*finding.delta) : "", says});
+      text +=
+          line(record, {std::string{identifier(finding.id)}, std::string{identifier(finding.level)},
+                        fields_of(finding.fields), finding.delta ? std::to_string(*finding.delta) : "", cell_of(says)});
     }
     int rank = 0;
     for (auto const& repair : audit.repairs) {
       if (repair.edits.empty() && !repair.letters) continue;
       ++rank;
-      auto const says = std::string{bifolium::likelihood_in_words(repair.share)} + ": " + repair.says;
+      auto const says = cell_of(std::string{bifolium::likelihood_in_words(repair.share)} + ": " + repair.says);
       auto const rest = [&](bifolium::Edit const* edit) {
         return std::array<std::string, 13>{
             "",
@@ -98,8 +99,9 @@ class RepairedTable {
   static std::string line(std::string_view record, int rank, std::size_t edits, std::string_view formula,
                           std::string_view pagination, std::string_view leaves, std::string const& letters,
                           double share) {
-    return cell_of(record) + '\t' + std::to_string(rank) + '\t' + std::to_string(edits) + '\t' + cell_of(formula) +
-           '\t' + cell_of(pagination) + '\t' + cell_of(leaves) + '\t' + letters + '\t' + json_number(share, 3) + '\n';
+    return data_cell(record) + '\t' + std::to_string(rank) + '\t' + std::to_string(edits) + '\t' + data_cell(formula) +
+           '\t' + data_cell(pagination) + '\t' + data_cell(leaves) + '\t' + letters + '\t' + json_number(share, 3) +
+           '\n';
   }
 
 public:

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: MIT
 /// Text of the input as a message may show it. A terminal obeys control characters, hides others and draws some letters like
-/// Latin ones; so a message names each of these by its code point: `<U+001B>`, `А<U+0410>`. A byte that belongs to no
-/// UTF-8 character is `<byte FF>`. Cells that only pass through a program are not touched.
+/// Latin ones; so a message names each of these by its code point: `<U+001B>`, and `о<U+043E>` in the middle of a Latin word. A
+/// byte that belongs to no UTF-8 character is `<byte FF>`. Cells that only pass through a program are not touched.
+///
+/// A text that is an answer, such as a formula, will be read by a program again. There every letter and every blank stays as it
+/// is, and only what a terminal would obey is named.
 #pragma once
 
 #include <cstddef>
@@ -42,7 +45,13 @@ constexpr bool is_invisible(std::uint32_t code) {
          (code >= 0x2028 && code <= 0x202E) || (code >= 0x2060 && code <= 0x206F) || code == 0xFEFF ||
          (code >= 0xFFF9 && code <= 0xFFFB) || (code >= 0xE0000 && code <= 0xE007F);
 }
-/// Cyrillic, Armenian and Cherokee letters, full-width and mathematical ones: none is in a signature, and many look Latin.
+/// Characters that a terminal obeys: control characters, ends of lines, and those that turn the direction of the text that
+/// follows. The marks of direction U+200E and U+200F only stand beside a letter, as after a signature in Hebrew letters.
+constexpr bool is_obeyed(std::uint32_t code) {
+  return code < 0x20 || (code >= 0x7F && code < 0xA0) || (code >= 0x2028 && code <= 0x202E) ||
+         (code >= 0x2066 && code <= 0x2069);
+}
+/// Cyrillic, Armenian and Cherokee letters, full-width and mathematical ones, of which many look Latin.
 constexpr bool is_look_alike(std::uint32_t code) {
   return (code >= 0x400 && code <= 0x58F) || (code >= 0x13A0 && code <= 0x13F5) || (code >= 0xFF01 && code <= 0xFF5E) ||
          (code >= 0x1D400 && code <= 0x1D7FF);
@@ -55,18 +64,52 @@ inline std::string code_point(std::uint32_t code) {
   return "U+" + digits;
 }
 
-/// A text as a message shows it. Spaces stay.
+/// A character as its code point, and a byte that is none as its value.
+inline std::string named(Character one) {
+  return "<" + (one.valid ? code_point(one.code) : "byte " + code_point(one.code).substr(4)) + ">";
+}
+/// Returns true for a Latin letter without accents, a figure or an underscore.
+constexpr bool is_plain_letter(char c) {
+  return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_';
+}
+
+/// A text as a message shows it. Spaces stay. A word that is all of one alphabet is not mistaken for another.
 inline std::string shown(std::string_view text) {
+  std::string safe, word; // word: the letters since the last other character, with those that look Latin named
+  bool latin = false;
+  std::size_t begin = 0;
+  auto const end_word = [&](std::size_t at) {
+    safe.append(latin ? std::string_view{word} : text.substr(begin, at - begin));
+    word.clear();
+    latin = false;
+  };
+  for (std::size_t at = 0; at < text.size();) {
+    auto const one = character_at(text, at);
+    auto const bytes = text.substr(at, one.bytes);
+    bool const look_alike = one.valid && is_look_alike(one.code);
+    if (look_alike || is_plain_letter(text[at])) {
+      if (word.empty()) begin = at;
+      word.append(bytes).append(look_alike ? named(one) : "");
+      latin = latin || !look_alike;
+    } else {
+      if (!word.empty()) end_word(at);
+      safe.append(!one.valid || is_invisible(one.code) ? named(one) : std::string{bytes});
+    }
+    at += one.bytes;
+  }
+  if (!word.empty()) end_word(text.size());
+  return safe;
+}
+/// A text that is an answer, as one cell: a tab or the end of a line is a blank, and the letters and blanks are those of the
+/// text.
+inline std::string data_cell(std::string_view text) {
   std::string safe;
   for (std::size_t at = 0; at < text.size();) {
     auto const one = character_at(text, at);
-    if (!one.valid)
-      safe.append("<byte ").append(code_point(one.code).substr(4)).append(">");
-    else if (is_invisible(one.code))
-      safe.append("<").append(code_point(one.code)).append(">");
+    if (one.valid && (one.code == '\t' || one.code == '\n' || one.code == '\r'))
+      safe += ' ';
     else
-      safe.append(text.substr(at, one.bytes));
-    if (one.valid && is_look_alike(one.code)) safe.append("<").append(code_point(one.code)).append(">");
+      safe.append(!one.valid || is_obeyed(one.code) ? named(one) : std::string{text.substr(at, one.bytes)});
     at += one.bytes;
   }
   return safe;

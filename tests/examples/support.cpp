@@ -1,5 +1,9 @@
 // SPDX-License-Identifier: MIT
 // The layer of input and output that the example programs share.
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/collation/write_formula.hpp>
+#include <bifolium/leaf/write_signature.hpp>
+
 #include "support/answers.hpp"
 #include "support/arguments.hpp"
 #include "support/decimal.hpp"
@@ -287,8 +291,10 @@ TEST_CASE("what a terminal would obey or hide is named by its code point") {
   CHECK(shown("\xE2\x80\xAE") == "<U+202E>"); // text runs from right to left after it
   CHECK(shown("\xE2\x80\x8B") == "<U+200B>"); // no width
   CHECK(shown("\xEF\xBB\xBF") == "<U+FEFF>");
-  CHECK(shown("\xD0\x90\xE2\x81\xB8") == "\xD0\x90<U+0410>\xE2\x81\xB8"); // looks like A
-  CHECK(shown("\xEF\xBC\xA1") == "\xEF\xBC\xA1<U+FF21>");
+  CHECK(shown("h\xD0\xB5ight") == "h\xD0\xB5<U+0435>ight"); // looks like e
+  CHECK(shown("\xEF\xBC\xA1"
+              "bc \xEF\xBC\xA1") == "\xEF\xBC\xA1<U+FF21>bc \xEF\xBC\xA1");
+  CHECK(shown("А⁸, аз и буки") == "А⁸, аз и буки"); // letters of one alphabet are no others in disguise
   CHECK(shown("\xFF\xFE") == "<byte FF><byte FE>");
   CHECK(shown("\xC3") == "<byte C3>");
   CHECK(shown("\xED\xA0\x80") == "<byte ED><byte A0><byte 80>"); // a surrogate is no character
@@ -300,6 +306,41 @@ TEST_CASE("what a terminal would obey or hide is named by its code point") {
     for (int i = 0; i < 30; ++i) text += static_cast<char>(draw() % 256);
     for (char c : shown(text)) CHECK_FALSE((static_cast<unsigned char>(c) < 0x20 || c == 0x7F));
   }
+}
+
+TEST_CASE("a formula in any alphabet is an answer that is read again") {
+  std::vector<bifolium::Signature> all{bifolium::Signature::pi(), bifolium::Signature::chi()};
+  bifolium::Letters const every{true, true, true};
+  for (std::uint32_t multiple = 1; multiple <= 2; ++multiple) {
+    for (char letter = 'A'; letter <= 'Z'; ++letter)
+      for (char const one : {letter, static_cast<char>(letter - 'A' + 'a')})
+        all.push_back(bifolium::Signature::letter(one, multiple, every));
+    for (bool const capital : {false, true}) {
+      for (int place = 1; place <= bifolium::greek_letters; ++place)
+        if (capital || (place != 16 && place != 22)) // π and χ mean gatherings without a mark
+          all.push_back(bifolium::Signature::greek(place, capital, multiple));
+      for (int place = 1; place <= bifolium::cyrillic_letters; ++place)
+        all.push_back(bifolium::Signature::cyrillic(place, capital, multiple));
+    }
+  }
+  for (std::uint32_t figure = 1; figure <= bifolium::highest_hebrew; ++figure)
+    all.push_back(bifolium::Signature::hebrew(figure));
+  bifolium::Dialect dialect;
+  dialect.letters = every;
+  for (auto const& one : all) {
+    std::string const name{to_text(one).view()};
+    auto const text = "8°: " + name + "⁸ " + name + "²";
+    CAPTURE(text);
+    auto const formula = bifolium::read_formula(text, dialect);
+    REQUIRE(formula);
+    CHECK((formula->leaves() == 10 && formula->runs()[0].first == one));
+    auto const cell = data_cell(bifolium::write_formula(*formula));
+    CHECK(cell.find('<') == cell.npos);
+    auto const again = bifolium::read_formula(cell, dialect);
+    REQUIRE(again);
+    CHECK((again->runs() == formula->runs() && again->leaves() == 10));
+  }
+  CHECK(data_cell("A⁸(a\tb\x1B[2J\xE2\x80\xAE) ב\xE2\x80\x8E⁸") == "A⁸(a b<U+001B>[2J<U+202E>) ב\xE2\x80\x8E⁸");
 }
 
 TEST_CASE("options take numbers in their range, and nothing else") {
