@@ -216,6 +216,18 @@ TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined be
                                      "    A3 (cancel, pasted to the stub), its stub joined to A6\n"
                                      "      A4 joined to A5\n"
                                      "      χ1 (inserted)\n");
+  auto const refused = [](DrawnGathering const& one) {
+    CHECK_THROWS_AS((void)gathering_svg(one), BrokenPrecondition);
+    CHECK_THROWS_AS((void)gathering_text(one), BrokenPrecondition);
+  };
   gathering.leaves[0].conjugate = 3;
-  CHECK_THROWS((void)gathering_svg(gathering));
+  refused(gathering);
+  // joined to a leaf that is not there, to itself, to one that is joined to none; and two pairs that cross
+  for (int const mate : {-1, 0, 1, 2, 99})
+    refused({"x", {{"A1", LeafFate::present, mate, ""}, {"A2", LeafFate::present, {}, ""}}});
+  refused({"x",
+           {{"A1", LeafFate::present, 2, ""},
+            {"A2", LeafFate::present, 3, ""},
+            {"A3", LeafFate::present, 0, ""},
+            {"A4", LeafFate::present, 1, ""}}});
 }

@@ -92,6 +92,7 @@ TEST_CASE("work at the press by the sources' figures") {
   CHECK(2 * token_with(reams::of_516).impressions == reams::of_516.ream);
   for (auto const* ream : detail::ream_counts)
     if (ream->quire == 24 && *ream != reams::of_516) CHECK(token_with(*ream).impressions == 10 * ream->quire);
+  CHECK(presswork(1548, {.crew = static_cast<Crew>(200)}).error().problem == Problem::no_such_value);
   // Moxon, in Savage s.v. Hours: two men ten quires, one man five
   CHECK(presswork(125, {.crew = Crew::full_press})->clock_hours == 1);
   CHECK(presswork(125, {.crew = Crew::half_press})->clock_hours == 2);

@@ -592,6 +592,25 @@ TEST_CASE("assumptions that give no probabilities are refused, each with its sen
   auto shapeless = flat_priors();
   shapeless.shapes = {};
   refused({.priors = shapeless}, "flat_priors");
+  Priors unranked; // no scheme has seven leaves
+  unranked.shares[0] = {7, 1};
+  refused({.priors = unranked}, "flat_priors");
+  auto certainly_none = flat_priors();
+  certainly_none.none_of_these = 1;
+  refused({.priors = certainly_none}, "no format must be");
+  // every format and shape alone: an answer, or a sentence where the format has no such shape
+  for (std::size_t format = 0; format < ranked_leaves.size(); ++format)
+    for (std::size_t shape = 0; shape < flat_priors().shapes.size(); ++shape) {
+      Priors one;
+      one.shares[format] = {ranked_leaves[format], 1};
+      one.shapes = {}, one.shapes[shape] = 1;
+      try {
+        auto const answer = infer_format(seen, one);
+        CHECK(answer.front().probability + answer.none_of_these == doctest::Approx(1));
+      } catch (BrokenPrecondition const& none) {
+        CHECK(std::string{none.what()}.find("flat_priors") != std::string::npos);
+      }
+    }
   refused({.parameters = nullptr}, "parameters");
   // shares that add up to one are taken, and so is a shape that no format has
   PaperStock const all[]{
@@ -600,6 +619,60 @@ TEST_CASE("assumptions that give no probabilities are refused, each with its sen
   auto long_ones = flat_priors();
   long_ones.shapes = {0, 1, 0, 0, 0};
   for (auto const& candidate : infer_format(seen, long_ones)) CHECK(std::isfinite(candidate.probability));
+}
+
+TEST_CASE("a number that a type does not name is an error of its field, and reaches no table") {
+  using Make = void (*)(LeafEvidence&, std::uint8_t);
+  struct FieldOf {
+    std::string_view name;
+    int names; ///< of the type
+    Make make;
+  };
+  FieldOf const fields[]{
+      {"of", 3, [](LeafEvidence& seen, std::uint8_t n) { seen.of = static_cast<MeasureOf>(n); }},
+      {"material", 4, [](LeafEvidence& seen, std::uint8_t n) { seen.material = static_cast<Material>(n); }},
+      {"chain_lines", 4, [](LeafEvidence& seen, std::uint8_t n) { seen.chain_lines = static_cast<ChainLines>(n); }},
+      {"watermark", 8, [](LeafEvidence& seen, std::uint8_t n) { seen.watermark = static_cast<MarkPlace>(n); }},
+      {"countermark", 8, [](LeafEvidence& seen, std::uint8_t n) { seen.countermark = static_cast<MarkPlace>(n); }},
+      {"head", 4, [](LeafEvidence& seen, std::uint8_t n) { seen.head = static_cast<EdgeSeen>(n); }},
+      {"tail", 4, [](LeafEvidence& seen, std::uint8_t n) { seen.tail = static_cast<EdgeSeen>(n); }},
+      {"fore_edge", 4, [](LeafEvidence& seen, std::uint8_t n) { seen.fore_edge = static_cast<EdgeSeen>(n); }},
+      {"point_hole", 6, [](LeafEvidence& seen, std::uint8_t n) { seen.point_hole = static_cast<HolePlace>(n); }},
+      {"state", 6, [](LeafEvidence& seen, std::uint8_t n) { seen.state = static_cast<LeafState>(n); }},
+      {"place", region_count, [](LeafEvidence& seen, std::uint8_t n) { seen.place = static_cast<Region>(n); }},
+      {"leaves", 8, [](LeafEvidence& seen, std::uint8_t n) { seen.leaves[1].mark = static_cast<MarkPlace>(n); }},
+      {"leaves", 4,
+       [](LeafEvidence& seen, std::uint8_t n) { seen.leaves[0].chain_lines = static_cast<ChainLines>(n); }},
+  };
+  for (auto const& field : fields)
+    for (int n = 0; n <= 255; ++n) {
+      CAPTURE(field.name);
+      CAPTURE(n);
+      LeafEvidence seen{.height = 200_mm, .width = 130_mm, .gathering_leaves = 8, .year = 1600};
+      seen.leaves[0].leaf = 1, seen.leaves[1].leaf = 2;
+      field.make(seen, static_cast<std::uint8_t>(n));
+      auto const observation = observe(seen);
+      REQUIRE(observation.has_value() == (n < field.names));
+      if (observation) {
+        CHECK(infer_format(*observation).front().probability > 0);
+      } else {
+        CHECK(observation.error().problem == Problem::no_such_value);
+        CHECK(observation.error().found_text() == field.name);
+      }
+    }
+  CHECK_THROWS_AS((void)priors_of(1700, static_cast<Region>(region_count)), BrokenPrecondition);
+}
+
+TEST_CASE("the finest steps tell what exact measures tell") {
+  auto const exact = infer_format(*observe({.height = 200_mm, .year = 1600}));
+  for (double step = 1; step > 1e-300; step /= 10) {
+    auto const stepped = infer_format(*observe({.height = 200_mm, .rounded_up_to = millimetres{step}, .year = 1600}));
+    CAPTURE(step);
+    CHECK(stepped.front().probability == doctest::Approx(exact.front().probability).epsilon(0.02));
+    double sum = stepped.none_of_these;
+    for (auto const& candidate : stepped) sum += candidate.probability;
+    CHECK(sum == doctest::Approx(1));
+  }
 }
 
 TEST_CASE("what was never inferred has no candidate, and no kind of evidence but those there are") {

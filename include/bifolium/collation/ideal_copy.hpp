@@ -53,8 +53,8 @@ public:
 
   // -- how many ------------------------------------------------------------------------------------------------------
 
-  /// Returns the number of leaves of the ideal copy.
-  [[nodiscard]] std::int64_t leaves() const noexcept { return start_.back(); }
+  /// Returns the number of leaves of the ideal copy; 0 for one that was moved from.
+  [[nodiscard]] std::int64_t leaves() const noexcept { return start_.empty() ? 0 : start_.back(); }
   /// Returns the number of pages, two for each leaf.
   [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves(); }
   /// Returns the number of gatherings in the runs, without inserted ones, which `Formula` counts.

@@ -250,10 +250,32 @@ public:
   }
 };
 
+/// Stops at leaves that no fold joins so: one joined to a leaf that is not there or that is joined to another, and two pairs of
+/// which neither lies within the other.
+inline void must_be_folded(DrawnGathering const& gathering) {
+  auto const& leaves = gathering.leaves;
+  auto const count = static_cast<int>(leaves.size());
+  std::vector<int> open; // the ends of the pairs that have begun
+  for (int i = 0; i < count; ++i) {
+    auto const mate = leaves[static_cast<std::size_t>(i)].conjugate;
+    if (!mate) continue;
+    if (*mate < 0 || *mate >= count || *mate == i || leaves[static_cast<std::size_t>(*mate)].conjugate != i)
+      broken("the conjugate of a leaf's conjugate must be the leaf itself");
+    if (*mate > i) {
+      open.push_back(*mate);
+    } else {
+      if (open.back() != i) broken("of two pairs of leaves one must lie within the other, or after it");
+      open.pop_back();
+    }
+  }
+}
+
 } // namespace detail
 
 /// Writes the gathering as text, one bifolium a line, the outermost first, with the inner ones indented below it.
+/// Precondition: each `conjugate` is mutual, and joined pairs are nested.
 inline std::string gathering_text(DrawnGathering const& gathering) {
+  detail::must_be_folded(gathering);
   std::string text;
   std::vector<int> open; // the ends of the pairs that have begun
   auto const told = [&](int i) {
@@ -284,14 +306,6 @@ inline std::string gathering_text(DrawnGathering const& gathering) {
 /// make the drawing wider, so that names stay legible. Precondition: each `conjugate` is mutual, and joined pairs are
 /// nested.
 inline std::string gathering_svg(DrawnGathering const& gathering) {
-  auto const& leaves = gathering.leaves;
-  auto const count = static_cast<int>(leaves.size());
-  for (int i = 0; i < count; ++i) {
-    auto const mate = leaves[static_cast<std::size_t>(i)].conjugate;
-    if (!mate) continue;
-    if (*mate < 0 || *mate >= count || *mate == i || leaves[static_cast<std::size_t>(*mate)].conjugate != i)
-      broken("the conjugate of a leaf's conjugate must be the leaf itself");
-  }
   return detail::GatheringDrawn{gathering}.draw(gathering_text(gathering));
 }
 

@@ -83,7 +83,8 @@ struct PressTerms {
   friend constexpr bool operator==(PressTerms const&, PressTerms const&) = default;
 };
 
-/// Returns the work of a number of impressions. Errors: negative_count, not_positive, result_too_large.
+/// Returns the work of a number of impressions. Errors: negative_count, not_positive, no_such_value,
+/// result_too_large.
 constexpr Expected<Presswork> presswork_of(std::int64_t impressions, PressTerms const& terms = {}) {
   if (impressions < 0) return error_in_field(Problem::negative_count, "impressions", impressions);
   for (auto const& [field, number] : {std::pair{"token", terms.token.impressions},
@@ -93,6 +94,7 @@ constexpr Expected<Presswork> presswork_of(std::int64_t impressions, PressTerms 
                                       {"tokens_a_day", terms.tokens_a_day},
                                       {"crew", static_cast<std::int32_t>(terms.crew)}})
     if (number <= 0) return error_in_field(Problem::not_positive, field, number);
+  if (terms.crew > Crew::full_press) return error_in_field(Problem::no_such_value, "crew");
   auto const too_large = error_in_field(Problem::result_too_large, "");
   auto const twice = checked_multiply(impressions, 2); // one man works at half the rate
   if (!twice) return too_large;

@@ -20,7 +20,7 @@ inline namespace v0 {
 /// evidence it says how common the formats were. The same observation gives the same answer to the last bit, on any
 /// thread. The function allocates memory for the candidates.
 /// Precondition: no share is below 0, the shares of stocks add up to at most 1, and the caller's own priors have a format
-/// and a shape above 0.
+/// that the schemes have and a shape above 0, and less than 1 for no format.
 /// Example: `infer_format(*observe({.height = 160_mm, .width = 100_mm, .year = 1650})).front().format ==
 /// Format::of(8)`.
 BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptions const& assumed);

@@ -50,7 +50,26 @@ struct FieldProblem {
   std::string_view field{};
   std::int64_t limit{};
 };
+/// The field with a number that its type does not name: a caller can make any number a `MarkPlace`, and tables have a row for
+/// each name only. Empty if there is none.
+constexpr std::string_view field_without_name(LeafEvidence const& seen) noexcept {
+  if (seen.of > MeasureOf::either) return "of";
+  if (seen.material > Material::vellum) return "material";
+  if (seen.chain_lines > ChainLines::both) return "chain_lines";
+  if (seen.watermark > MarkPlace::absent) return "watermark";
+  if (seen.countermark > MarkPlace::absent) return "countermark";
+  if (seen.head > EdgeSeen::tranchefile) return "head";
+  if (seen.tail > EdgeSeen::tranchefile) return "tail";
+  if (seen.fore_edge > EdgeSeen::tranchefile) return "fore_edge";
+  if (seen.point_hole > HolePlace::inside) return "point_hole";
+  if (seen.state > LeafState::inlaid) return "state";
+  if (static_cast<int>(seen.place) >= region_count) return "place";
+  for (auto const& one : seen.leaves)
+    if (one.mark > MarkPlace::absent || one.chain_lines > ChainLines::both) return "leaves";
+  return {};
+}
 constexpr FieldProblem impossible_in(LeafEvidence const& seen) {
+  if (auto const field = field_without_name(seen); !field.empty()) return {Problem::no_such_value, field};
   if (!is_measure(seen.height)) return {Problem::impossible_measure, "height"};
   if (!is_measure(seen.width)) return {Problem::impossible_measure, "width"};
   auto const step = seen.rounded_up_to;
@@ -80,7 +99,7 @@ constexpr FieldProblem impossible_in(LeafEvidence const& seen) {
 
 } // namespace detail
 
-/// Checks the evidence. Errors: impossible_measure, impossible_step, impossible_years, impossible_gathering; for single
+/// Checks the evidence. Errors: no_such_value, impossible_measure, impossible_step, impossible_years, impossible_gathering; for single
 /// leaves gathering_size_needed, leaf_outside_gathering, leaf_seen_twice. A year outside those of which paper and formats
 /// are known is a warning, years_not_known.
 /// Example: `observe({.height = 201_mm, .year = 1490}).has_value()`.

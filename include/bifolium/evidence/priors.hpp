@@ -47,7 +47,8 @@ constexpr Priors flat_priors() {
   priors.divisions_alike = true;
   return priors;
 }
-/// Returns the shares that the model has for one year and place.
+/// Returns the shares that the model has for one year and place. Precondition: the place is one of the regions that its type
+/// names.
 inline Priors priors_of(int year, Region place = Region::anywhere) {
   auto const shares = fitted_paper_model().shares(place, year);
   Priors priors;

@@ -4,6 +4,7 @@
 /// Italy has four parts. Each part has a larger region whose numbers are used if too little is known of the part.
 #pragma once
 
+#include <bifolium/core/broken.hpp>
 #include <bifolium/core/config.hpp>
 
 #include <cstddef>
@@ -33,6 +34,15 @@ enum class Region : std::uint8_t {
 };
 /// The number of regions.
 inline constexpr int region_count = 15;
+
+namespace detail {
+/// Returns the row of a region in tables of regions. A number that a caller made a region of may be none.
+constexpr std::size_t row_of(Region region) {
+  auto const row = static_cast<std::size_t>(region);
+  if (row >= std::size_t{region_count}) broken("a region must be one of those that the type names");
+  return row;
+}
+} // namespace detail
 
 /// Returns the name of the enumerator, for columns and fields that programs read: `north_italy`. A number that is no
 /// region gives "unknown".

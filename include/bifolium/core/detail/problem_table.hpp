@@ -49,6 +49,8 @@ BIFOLIUM_PROBLEM(13, out_of_order, "the least value must not be above the stated
 BIFOLIUM_PROBLEM(14, list_empty, "'{found}' must name at least one")
 /// A character reference of HTML that stands for no character, or whose name is not known.
 BIFOLIUM_PROBLEM(15, bad_character_reference, "'{found}' is no character reference that is known: write the character itself, or its number as in &#8312;")
+/// A number that was made a value of a type which has no name for it.
+BIFOLIUM_PROBLEM(16, no_such_value, "'{found}' has a number that its type does not name: look at what it was converted from")
 
 // 20-29: limits, core/limits.hpp
 /// A text of more bytes than the limit.

@@ -25,15 +25,16 @@ namespace detail {
   bool any = false, shaped = false;
   for (auto const& one : assumed.priors->shares) {
     if (!is_share(one.share)) broken("the share of a format must be 0 or more");
-    any = any || one.share > 0;
+    for (auto const leaves : ranked_leaves) any = any || (one.share > 0 && one.leaves == leaves);
   }
   for (auto const share : assumed.priors->shapes) {
     if (!is_share(share)) broken("the share of a shape must be 0 or more");
     shaped = shaped || share > 0;
   }
-  if (!any || !shaped) broken("priors must have a format and a shape with a share above 0: start from flat_priors()");
-  if (!(is_share(assumed.priors->none_of_these) && assumed.priors->none_of_these <= 1))
-    broken("the probability of no format must be from 0 to 1");
+  if (!any || !shaped)
+    broken("priors must have a format that is ranked and a shape with a share above 0: start from flat_priors()");
+  if (!(is_share(assumed.priors->none_of_these) && assumed.priors->none_of_these < 1))
+    broken("the probability of no format must be from 0 to less than 1");
 }
 
 } // namespace detail

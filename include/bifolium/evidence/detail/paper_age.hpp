@@ -71,7 +71,7 @@ inline PaperAge PaperAge::of(std::optional<YearRange> years, Region place) {
   if (years && years->is_one_year()) return of(years->from, place);
   if (years) return detail::mean_age(detail::YearsAsked{*years}, place);
   static auto const undated = detail::undated_ages();
-  return undated[static_cast<std::size_t>(place)];
+  return undated[detail::row_of(place)];
 }
 
 } // namespace v0

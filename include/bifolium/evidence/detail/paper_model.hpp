@@ -98,14 +98,14 @@ mean_sheets(std::array<SheetPopulation, population_count> const& all) {
   }
   for (auto const& one : counts.sheets)
     for (auto region = one.region;; region = leans_on(region)) {
-      counts_.of[static_cast<std::size_t>(region)].of[one.year_number][one.group][one.population] +=
+      counts_.of[detail::row_of(region)].of[one.year_number][one.group][one.population] +=
           static_cast<double>(one.books);
       if (region == Region::anywhere) break;
     }
   for (std::size_t y = 0; y < count_years.size(); ++y) books_[y] = static_cast<double>(counts.books[y]);
   bool known[region_count]{};
   for (auto const& one : counts.formats) {
-    auto const r = static_cast<std::size_t>(one.region);
+    auto const r = detail::row_of(one.region);
     known[r] = true;
     for (std::size_t f = 0; f < ranked_leaves.size() && one.year_number < count_years.size(); ++f)
       log_shares_[r].of[one.year_number][f] = real::log(static_cast<double>(one.share[f]));
@@ -146,7 +146,7 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
     if (!(all > 0)) continue; // a leaf of no known sheet
     auto const at = detail::counted_between(book.year);
     for (auto region = book.region;; region = leans_on(region)) {
-      auto& years = added.of[static_cast<std::size_t>(region)].of;
+      auto& years = added.of[detail::row_of(region)].of;
       for (std::size_t k = 0; k < population_count; ++k) {
         years[at.before][group][k] += (1 - at.after) * held[k] / all;
         years[at.before + 1][group][k] += at.after * held[k] / all;
@@ -164,7 +164,7 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
 }
 [[gnu::noinline]] inline FormatShares PaperModel::shares(Region region, int year) const {
   auto const at = detail::share_change_at(year);
-  auto const& years = log_shares_[static_cast<std::size_t>(region)].of;
+  auto const& years = log_shares_[detail::row_of(region)].of;
   FormatShares shares;
   double sum = 0;
   for (std::size_t f = 0; f < shares.size(); ++f)
@@ -175,7 +175,7 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
 [[gnu::noinline]] inline std::array<std::array<double, population_count>, format_groups>
 PaperModel::papers(Region region, int year) const {
   auto const at = detail::share_change_at(year);
-  auto const& years = roots_.of[static_cast<std::size_t>(region)].of;
+  auto const& years = roots_.of[detail::row_of(region)].of;
   auto const &from = years[at.from], &to = years[at.to];
   std::array<std::array<double, population_count>, format_groups> papers;
   for (std::size_t g = 0; g < format_groups; ++g) {
@@ -189,7 +189,7 @@ PaperModel::papers(Region region, int year) const {
   return papers;
 }
 inline std::array<PaperOfYear, 6> PaperModel::sampled(Region region, std::optional<YearRange> years) const {
-  if (!years) return sampled_[static_cast<std::size_t>(region)];
+  if (!years) return sampled_[detail::row_of(region)];
   std::array<PaperOfYear, 6> sampled;
   constexpr auto count = static_cast<int>(sampled.size());
   for (int i = 0; i < count; ++i) {
@@ -219,9 +219,9 @@ public:
 } // namespace detail
 
 inline JointShares PaperModel::joint(Region region, std::optional<YearRange> years, FormatShares const* own) const {
-  if (!years && own == nullptr) return undated_[static_cast<std::size_t>(region)];
+  if (!years && own == nullptr) return undated_[detail::row_of(region)];
   if (years && own == nullptr && years->to <= 1510 && years->size() > 40)
-    return undated_incunables_[static_cast<std::size_t>(region)];
+    return undated_incunables_[detail::row_of(region)];
   detail::YearsAsked const asked{years.value_or(years_of_paper)};
   JointShares joint{};
   double all = 0;

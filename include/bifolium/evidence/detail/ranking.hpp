@@ -97,6 +97,8 @@ public:
       for (; at > 0 && sorted[at - 1] < here; --at) sorted[at] = sorted[at - 1], order_[at] = order_[at - 1];
       sorted[at] = here, order_[at] = &tally;
     }
+    if (candidates_ == 0)
+      broken("priors must leave a share for a format that the schemes have: start from flat_priors()");
     for (std::size_t i = 0; i < most_leaf_shapes; ++i) rest[i] = prior - priors[i];
     for (std::size_t k = 0; k < evidence_kinds; ++k) reasons_[k].kind = static_cast<EvidenceKind>(k);
     for (std::size_t k = 0; k < tallies.seen_count; ++k) {

@@ -75,7 +75,8 @@ public:
       : has_height_{seen.height.has_value()}, has_type_{seen.type_height.has_value()} {
     using enum SheetsImplied::Known;
     auto const boards = p.boards.count() * (seen.of == MeasureOf::leaf ? 0 : seen.of == MeasureOf::binding ? 1 : 0.5);
-    auto const step = seen.rounded_up_to.count();
+    constexpr double least_step = 1e-6; // mm; a measure in smaller steps is exact
+    auto const step = seen.rounded_up_to.count() < least_step ? 0 : seen.rounded_up_to.count();
     if (has_height_ != seen.width.has_value())
       known_ = step > 0 ? between : one;
     else if (has_height_)
