@@ -306,7 +306,8 @@ inline std::string gathering_text(DrawnGathering const& gathering) {
 /// make the drawing wider, so that names stay legible. Precondition: each `conjugate` is mutual, and joined pairs are
 /// nested.
 inline std::string gathering_svg(DrawnGathering const& gathering) {
-  return detail::GatheringDrawn{gathering}.draw(gathering_text(gathering));
+  auto const text = gathering_text(gathering); // stops where the precondition does not hold
+  return detail::GatheringDrawn{gathering}.draw(text);
 }
 
 } // namespace v0
