@@ -239,6 +239,10 @@ TEST_CASE("every reader reads every beginning and every end of a text, and point
     for (auto const& one : marked_texts)
       for (auto const& error : one.read(text)) CHECK_MESSAGE(is_in(text, error.place), one.reader << message(error));
     CHECK(not_in_field(text) == "");
+    auto const book = read_description({.formula = text, .pagination = text, .leaves = text, .height = text}, {});
+    auto const audit = examine(book);
+    CHECK(audit.left_unread() == !book.unread.empty());
+    if (audit.agrees()) CHECK(book.is_complete());
     ++read;
   };
   for (auto const& cell : texts_of_tables()) {

@@ -412,8 +412,15 @@ TEST_CASE("what contradicts, what could not be read, and what has nothing to com
       {{.place = "Utopia"}, false, false, true},
       {{.formula = "8°: A-C8", .pagination = "64 p.", .format = "octavvo"}, false, true, true},
       {{.formula = "8°: A C8"}, false, false, true},
-      {{.formula = "8°: A8 C8"}, false, false, false},                       // a doubt: a letter is left out
-      {{.formula = "8°: A-C8", .format = "8vo, uncut"}, true, false, false}, // words beside the format
+      {{.formula = "8°: A8 C8"}, false, false, false}, // a doubt: a letter is left out
+      // words beside a value
+      {{.formula = "8°: A-C8", .format = "8vo, uncut"}, true, false, true},
+      {{.height = "19 cm, in boards"}, true, false, true},
+      {{.height = "19 cm"}, true, false, false},
+      {{.pagination = "340 p. (misnumbered 304)"}, true, false, true},
+      {{.pagination = "[16], 1-300 p. (last 3 blank)"}, true, false, true},
+      {{.leaves = "84 leaves, one torn"}, true, false, true},
+      {{.gatherings = "in eights, the last in four"}, true, false, true},
   };
   for (auto const& one : cases) {
     INFO(std::string{one.texts.formula} << ' ' << std::string{one.texts.format});

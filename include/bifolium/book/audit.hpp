@@ -234,7 +234,8 @@ struct Audit {
   std::optional<std::int64_t> leaves{}; ///< the number of leaves, if the fields agree
 
   /// Returns true if every finding is a note: no fields contradict each other, no value is unlikely, every field could be
-  /// read. Also true where there is nothing to compare, as in an empty record.
+  /// read, if not to its end. Words beside a value may be unread, which `left_unread` tells. Also true where there is nothing to
+  /// compare, as in an empty record.
   [[nodiscard]] bool agrees() const {
     for (auto const& finding : findings)
       if (finding.level != Severity::note) return false;
@@ -246,13 +247,11 @@ struct Audit {
       if (finding.level == Severity::error) return true;
     return false;
   }
-  /// Returns true if a field, or a part of one, could not be read, or was not compared because of a limit. Words beside a
-  /// value that was read do not count.
+  /// Returns true if a field, or a part of one, was not read, or was not compared because of a limit. Words beside a value
+  /// that was read count too: `340 p. (misnumbered 304)` has a value and is not read to its end.
   [[nodiscard]] bool left_unread() const {
     for (auto const& finding : findings)
-      if (finding.level != Severity::note &&
-          (finding.id == FindingId::part_unread || finding.id == FindingId::limit_reached))
-        return true;
+      if (finding.id == FindingId::part_unread || finding.id == FindingId::limit_reached) return true;
     return false;
   }
   friend bool operator==(Audit const&, Audit const&) = default;
