@@ -16,7 +16,8 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Reads a reference and finds its leaf. If several gatherings have one signature, as in volumes described together,
-/// the first is meant and the reference is doubtful; the number of a leaf (f. 12v) identifies the others. Errors:
+/// the first is meant and the reference is doubtful; the number of a leaf (f. 12v) identifies the others. It is also
+/// doubtful if the text is the name of a gathering of the book, as 2b and ii may be. Errors:
 /// not_a_reference, leaves_not_named for a page (p. 5), gathering_not_in_book, no_such_leaf (`limit` is the number of
 /// leaves of the gathering), reference_not_in_book for a deleted leaf, an inserted leaf that there is not, or a number
 /// after the end of the book.
@@ -33,7 +34,7 @@ enum class ReferenceForm : std::uint8_t {
   raised_side, ///< B3ᵛ
   roman,       ///< Biij verso, as early books sign; in digits if the numeral could be read as part of the signature
   leaf_number, ///< f. 12v
-  leaf_letter  ///< 12b, as in catalogues of incunables; f. 12 if there is no side
+  leaf_letter  ///< 12b, as in catalogues of incunables; f. 12 if there is no side, f. 2b if the book has a gathering 2b
 };
 
 namespace detail {
@@ -63,9 +64,10 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
   if (roman && signature.mark() != Mark::number && leaf.leaf > 0 && leaf.leaf < 4000) {
     std::string numeral{small_roman(leaf.leaf).view()};
     if (numeral.back() == 'i') numeral.back() = 'j';
-    // "pi" is π, and a doubled letter is another signature
+    // "pi" is π, a doubled letter is another signature, and )o( is a mark only before a figure
     auto const letter = static_cast<char>(signature.is_latin() ? 'a' + *signature.letter_number() - 1 : '\0');
-    if (letter != 'p' && letter != numeral[0] && numeral != "v") figure = numeral;
+    bool const needs_figure = std::string_view{"():"}.find(to_text(signature).view().back()) != std::string_view::npos;
+    if (letter != 'p' && letter != numeral[0] && numeral != "v" && !needs_figure) figure = numeral;
   }
   auto text = mark_and_leaf(signature, figure);
   if (leaf.inserted) text += '+', text += std::to_string(*leaf.inserted);
@@ -83,8 +85,12 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
   if (form == ReferenceForm::leaf_number || form == ReferenceForm::leaf_letter) {
     auto const number = book.leaf_number(reference.leaf);
     if (!number) broken("the ideal copy has no such leaf, so it has no number");
-    if (form == ReferenceForm::leaf_letter && said) return std::to_string(*number) + (recto ? 'a' : 'b');
-    return "f. " + std::to_string(*number) + (!said ? "" : recto ? "r" : "v");
+    auto text = std::to_string(*number);
+    if (form == ReferenceForm::leaf_letter && said) {
+      text += recto ? 'a' : 'b';
+      return detail::names_gathering(book, text) ? "f. " + text : text; // 2a may be a gathering
+    }
+    return "f. " + text + (!said ? "" : recto ? "r" : "v");
   }
   auto text = detail::leaf_text(book, reference.leaf, form == ReferenceForm::roman);
   if (!said) return text;

@@ -65,6 +65,11 @@ inline std::string blanks_among(IdealCopy const& book, std::int64_t from, std::i
     if (book.leaf_number(all[i])) text += (text.empty() ? " (" : ", ") + leaf_words(book, all[i]);
   return text.empty() ? text : text + " blank)";
 }
+/// Returns true if the name of a gathering is a number and nothing else.
+inline bool is_named_by_number(IdealCopy const& book, GatheringAt at) {
+  auto const name = book.signature(at);
+  return name.mark() == Mark::number && !name.series() && name.duplicate() == Duplicate::none && !name.is_quoted();
+}
 /// Writes the lacking leaves of a portion.
 inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, WantingPortion const& portion,
                            std::string& text) {
@@ -103,16 +108,20 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, Wanti
 
 /// Describes the leaves that the copy lacks: "wants B3.6, C8, E-G". The text is empty for a complete copy. The leaves
 /// of a lost bifolium have a full point between them; three or more leaves in sequence are named by the first and the
-/// last; a blank leaf is called blank.
+/// last; a blank leaf is called blank. A gathering whose name is a number is named by its leaves if leaves come before it,
+/// "wants 2/1, 3/1-8", because in "2/1, 3" the 3 may be a leaf.
 [[nodiscard]] inline std::string wants(IdealCopy const& book, CopyChecked const& copy) {
   std::string text;
+  bool after_leaves = false; // the last item is leaves, and not whole gatherings
   for (auto const& span : copy.wanting)
     for (auto n = span.from; n <= span.to;) {
       auto const at = book.leaf_of_number(n)->gathering;
       auto const here = book.numbers_of(at);
       if (here.from < n || here.to > span.to) { // part of a gathering
         auto const portion = wanting_portion(book, span, n);
+        auto const before = text.size();
         detail::append_wanting(book, copy, portion, text);
+        if (text.size() > before) after_leaves = !portion.inserted;
         n = portion.to + 1;
         continue;
       }
@@ -124,10 +133,12 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, Wanti
       }
       auto const end = book.numbers_of(last).to;
       if (!text.empty()) text += ", ";
-      if (n == end && book.is_blank(*book.leaf_of_number(n)))
-        text += "the blank " + detail::leaf_words(book, *book.leaf_of_number(n));
-      else
-        text += detail::span_words(book, span_of_numbers(book, n, end)) + detail::blanks_among(book, n, end);
+      auto const all = span_of_numbers(book, n, end);
+      bool const blank = n == end && book.is_blank(all.first);
+      after_leaves = n == end || (after_leaves && detail::is_named_by_number(book, all.first.gathering));
+      text += blank ? "the blank " : "";
+      text += after_leaves ? detail::span_by_leaves(book, all) : detail::span_words(book, all);
+      text += blank ? "" : detail::blanks_among(book, n, end);
       n = end + 1;
     }
   return text.empty() ? text : "wants " + text;

@@ -131,14 +131,14 @@ class JointsReader {
   }
   [[nodiscard]] Expected<JointSeen> item(std::string_view item) const {
     TextCursor cursor{item};
-    auto const leaves = cursor.take_until(is_space);
+    auto const leaves = take_until_beside_names(cursor, is_space);
     cursor.take_blanks();
     std::optional<Joint> what;
     for (auto const& one : joint_words)
       if (auto words = cursor; words.take(one.words) && (words.take_blanks(), words.at_end())) what = one.joint;
     if (!what) return not_evidence(item);
     bool const alone = *what == Joint::stub || *what == Joint::sewing;
-    auto const point = alone ? std::string_view::npos : leaves.rfind('.');
+    auto const point = alone ? std::string_view::npos : last_point(leaves);
     if (!alone && (point == std::string_view::npos || point + 1 == leaves.size())) return not_evidence(item);
     auto const first = find_reference(book_, leaves.substr(0, point));
     if (!first) return at_item(first.error(), item);

@@ -64,6 +64,12 @@ inline std::optional<LeafOfBook> leaf_of_figure(IdealCopy const& book, LeafOfBoo
   return leaf;
 }
 
+/// Writes a span by its first and its last leaf: B3, B3-5, A7-B2.
+inline std::string span_by_leaves(IdealCopy const& book, LeafSpan const& span) {
+  if (!span.in_ideal() || span.from == span.to) return leaf_words(book, span.first);
+  bool const figure = span.first.gathering == span.last.gathering && !span.first.inserted && !span.last.inserted;
+  return leaf_words(book, span.first) + '-' + (figure ? std::to_string(span.last.leaf) : leaf_words(book, span.last));
+}
 /// Writes a span as the trade does: C, C-D, B3, B3-5, A7-B2.
 inline std::string span_words(IdealCopy const& book, LeafSpan const& span) {
   if (!span.in_ideal() || span.from == span.to) return leaf_words(book, span.first);
@@ -74,8 +80,7 @@ inline std::string span_words(IdealCopy const& book, LeafSpan const& span) {
     if (span.first.gathering != span.last.gathering) text += '-' + mark(span.last.gathering);
     return text;
   }
-  bool const figure = span.first.gathering == span.last.gathering && !span.first.inserted && !span.last.inserted;
-  return leaf_words(book, span.first) + '-' + (figure ? std::to_string(span.last.leaf) : leaf_words(book, span.last));
+  return span_by_leaves(book, span);
 }
 
 } // namespace detail

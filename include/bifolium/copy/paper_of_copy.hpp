@@ -69,15 +69,16 @@ class PaperSeenReader {
   }
   std::optional<Error> item(std::string_view item) {
     TextCursor cursor{item};
-    auto const leaves = cursor.take_until(is_blank), facts = cursor.rest();
-    auto const point = leaves.find('.');
+    auto const leaves = take_until_beside_names(cursor, is_blank), facts = cursor.rest();
+    TextCursor head{leaves};
+    auto const point = take_until_beside_names(head, [](char32_t c) { return c == '.'; }).size();
     auto const first = find_reference(book_, leaves.substr(0, point));
     if (!first) return at_item(first.error(), item);
     if (first->leaf.inserted)
       return error_at(Problem::leaf_outside_gathering, place_of_part(item), leaves,
                       book_.leaves_folded(first->leaf.gathering));
     auto line = std::to_string(first->leaf.leaf);
-    if (point != leaves.npos) line.append(leaves.substr(point));
+    line.append(leaves.substr(point));
     auto const number_length = line.size();
     line.append(facts).append("\n");
     if (auto const read = read_seen_leaves(heading(first->leaf.gathering) + line); !read) {

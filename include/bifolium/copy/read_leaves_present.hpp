@@ -37,9 +37,14 @@ struct LeavesPresent {
 /// the last leaf", "first and last leaves" and "final blank" name the ends of the book, and "complete", "perfect" or "all
 /// leaves" is all of it, also in "all but B3". What `wants` writes is read.
 ///
+/// What is a gathering of the book is read as that before anything else: 21 is no leaf of 2, 2r no recto, (*) no
+/// parenthesis; blanks in [red star] part nothing. In a book with a gathering f, leaf 3 of the book is "f. 3" and not
+/// "f 3". Where a text can be read in two ways that the book has, the list has a doubt, name_in_two_ways: "2/1, 3" means
+/// leaf 2/3, "ii" gathering 2i, and & before a leaf is "and" among leaves that are wanting.
+///
 /// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are
 /// both signed A to B, "A-B A-B" is both. Doubts: name_of_several, unless the list has the name as often as the book;
-/// wanting_in_every_copy; only_states_of_leaves.
+/// name_in_two_ways; wanting_in_every_copy; only_states_of_leaves.
 ///
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
 /// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are, and for a word that a copy

@@ -92,9 +92,14 @@ public:
   [[nodiscard]] std::optional<NamedGathering> find(std::vector<Run> const& runs, Signature const& name,
                                                    Alphabet alphabet) const {
     if (runs.size() <= looked_through) return look_through(runs, name, alphabet, false);
-    if (auto const found = look_up(exact_, runs, name, alphabet)) return found;
+    auto found = look_up(exact_, runs, name, alphabet);
     auto const greek = among(Signature::greek(1), name); // π and χ may be letters of a Greek series
-    return greek == name ? std::nullopt : look_up(exact_, runs, greek, alphabet);
+    if (greek == name) return found;
+    auto const letter = look_up(exact_, runs, greek, alphabet);
+    if (!found || !letter) return found ? found : letter;
+    auto first = found->gathering < letter->gathering ? *found : *letter;
+    first.several = true;
+    return first;
   }
   /// Returns the first gathering with this mark, with any raised digit, π or χ before it.
   [[nodiscard]] std::optional<NamedGathering> find_in_any_series(std::vector<Run> const& runs, Signature const& name,

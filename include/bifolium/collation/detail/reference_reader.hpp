@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 /// Reads a reference: words for leaves or for signatures, a mark, the leaf in figures or in Roman numerals, the side. A
-/// mark may go on into the leaf, as in *1r, so the longest one that leaves a leaf of the book is taken.
+/// mark may go on into the leaf, as in *1r, so the longest one that leaves a leaf of the book is taken. A number is
+/// never divided: 21 is not leaf 1 of 2. If the whole text is also the name of a gathering of the book, as 2r and ii may
+/// be, the reference is doubtful.
 #pragma once
 
+#include <bifolium/collation/detail/name_of_gathering.hpp>
 #include <bifolium/collation/detail/reference_scan.hpp>
-#include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/collation/leaf_and_side.hpp>
-#include <bifolium/leaf/read_signature.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -136,6 +137,12 @@ class ReferenceReader {
     return Reference{leaf->leaf, side, leaf->doubtful};
   }
 
+  /// Returns the leaf, which is doubtful if the text is also the name of a gathering of the book.
+  [[nodiscard]] Reference perhaps_gathering(Reference leaf) const {
+    leaf.doubtful = leaf.doubtful || names_gathering(book_, trimmed(scan_.text().substr(start_), " "));
+    return leaf;
+  }
+
 public:
   ReferenceReader(IdealCopy const& book, std::string_view text) : book_{book}, scan_{text} {}
 
@@ -154,7 +161,8 @@ public:
       if (scan_.at_end() && (by_leaf || side != LeafSide::not_said)) {
         auto const leaf = book_.leaf_of_number(number);
         if (!leaf) return error(Problem::reference_not_in_book);
-        return Reference{*leaf, side};
+        Reference const found{*leaf, side};
+        return by_leaf ? found : perhaps_gathering(found);
       }
       scan_.go_to(start_);
     }
@@ -166,9 +174,10 @@ public:
     if (longest) return longest;
     // In π1r and *1r the scanner finds a signature πR; a shorter signature may leave a leaf of the book.
     for (auto end = text.size() < start_ + 32 ? text.size() : start_ + 32; end-- > start_ + 1;) {
+      if (is_digit(text[end - 1]) && is_digit(text[end])) continue;
       auto const mark = mark_in(text.substr(0, end));
       if (!mark || mark.end != end) continue;
-      if (auto const shorter = after_mark(mark, text)) return shorter;
+      if (auto const shorter = after_mark(mark, text)) return perhaps_gathering(*shorter);
     }
     return longest;
   }

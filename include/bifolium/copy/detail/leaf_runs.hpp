@@ -30,6 +30,7 @@ protected:
   std::optional<LeafOfBook> last_{};   // the last leaf read
   std::optional<LeafOfBook> beside_{}; // the leaf of the last item, of whose gathering a number alone is
   NamesInOrder names_;
+  bool by_number_{}; // the item is said to be leaves by number: f. 2r
 
   /// One end of a run. `numbers` are those of its leaves in the ideal copy. For a leaf that the formula removes the
   /// range is empty and begins with the next leaf of the book.
@@ -38,6 +39,7 @@ protected:
     std::optional<LeafOfBook> leaf{}; // no value for a whole gathering
     GatheringAt gathering{};
     bool doubtful{};
+    bool also_leaf{}; // the name of the gathering is also that of a leaf: ii
     [[nodiscard]] bool gone() const noexcept { return leaf && numbers.to < numbers.from; }
   };
 
@@ -71,21 +73,34 @@ protected:
     auto const from = number ? *number : next(leaf);
     return {{from, number ? from : from - 1}, leaf, leaf.gathering, doubtful};
   }
+  /// Returns the leaves of a gathering or insertion of this signature. `last` is the leaf before it in the list.
+  [[nodiscard]] std::optional<End> whole_gathering(Signature const& mark, std::optional<LeafOfBook> const& last) {
+    auto const gathering = book_.find(mark);
+    auto const inserted = book_.find_inserted(mark);
+    if (inserted && (!gathering || gathering->other_series))
+      return End{*inserted, {}, book_.leaf_of_number(inserted->from)->gathering, gathering.has_value()};
+    if (!gathering) return std::nullopt;
+    auto const at = gathering->several ? names_.next({gathering->gathering, 1}, last).gathering : gathering->gathering;
+    return End{book_.numbers_of(at), {}, at, gathering->doubtful()};
+  }
+  /// Returns the gathering that a word names, or no value if it does not name one. A list names leaves and no pages, so
+  /// 2r is a gathering if the book has it; ii may also be leaf i of gathering i, and is doubtful if there is such a leaf.
+  [[nodiscard]] std::optional<End> gathering_named(std::string_view word, std::optional<LeafOfBook> const& last) {
+    bool const leaf = !word.empty() && is_latin_letter(word.front()) && is_digit(word.back()); // A3, as most are
+    if (word.empty() || leaf || by_number_) return std::nullopt;
+    auto const mark = mark_of_name(word, book_.letters());
+    auto named = mark ? whole_gathering(*mark, last) : std::nullopt;
+    if (named && word.size() > 1 && TextCursor{word}.take_letters().size() == word.size())
+      named->also_leaf = find_reference(book_, word).has_value();
+    return named;
+  }
   /// Returns the leaves that one end of a run names. `last` is the leaf before it in the list.
   [[nodiscard]] Expected<End> end_of_run(std::string_view word, std::optional<LeafOfBook> const& last) {
-    auto const leaf = find_reference(book_, word);
+    if (auto const named = gathering_named(word, last)) return *named;
+    auto const leaf = by_number_ ? find_reference(book_, "f." + std::string{word}) : find_reference(book_, word);
     if (leaf) return end_of(leaf->doubtful ? names_.next(leaf->leaf, last) : leaf->leaf, leaf->doubtful);
-    if (auto const mark = read_signature(word, book_.letters())) {
-      auto const gathering = book_.find(*mark);
-      auto const inserted = book_.find_inserted(*mark);
-      if (inserted && (!gathering || gathering->other_series))
-        return End{*inserted, {}, book_.leaf_of_number(inserted->from)->gathering, gathering.has_value()};
-      if (gathering) {
-        auto const at =
-            gathering->several ? names_.next({gathering->gathering, 1}, last).gathering : gathering->gathering;
-        return End{book_.numbers_of(at), {}, at, gathering->doubtful()};
-      }
-    }
+    auto const mark = signature_of_text(word, book_.letters()); // 1A
+    if (auto const named = mark ? whole_gathering(*mark, last) : std::nullopt) return *named;
     return error(leaf.error().problem, word, leaf.error().limit);
   }
   /// Returns the end of a run such as A1-8 or a1-4: a number in the gathering or insertion of the first leaf.
@@ -117,7 +132,7 @@ protected:
   /// Whether the formula has them as one piece is a question for copy/joints.hpp. Returns false if the word has another
   /// form.
   bool bifolium(std::string_view word, std::optional<Error>& wrong) {
-    auto const point = word.rfind('.');
+    auto const point = last_point(word);
     if (point >= word.size()) return false;
     auto const names_leaf = [](Expected<Reference> const& r) { return r && r->side == LeafSide::not_said; };
     auto const named = find_reference(book_, word.substr(0, point));
@@ -145,6 +160,7 @@ protected:
     figures_ = Figures::of_leaf;
     return true;
   }
+  /// Reads a leaf or a gathering, or from one to another if there is a tail.
   std::optional<Error> run(std::string_view word, std::string_view head, std::optional<std::string_view> tail) {
     auto const first = end_of_run(head, last_);
     if (!first) {
@@ -164,6 +180,7 @@ protected:
   /// Adds the leaves from one end of a run to the other.
   std::optional<Error> between(std::string_view word, End const& first, End const& last) {
     if (first.doubtful || last.doubtful) doubt_of_several(word, first.gathering);
+    if (first.also_leaf || last.also_leaf) doubt(word, Problem::name_in_two_ways);
     if (first.leaf && last.leaf && *last.leaf < *first.leaf) return error(Problem::run_goes_backwards, word);
     if (last.numbers.to + 1 < first.numbers.from) return error(Problem::run_goes_backwards, word);
     // a leaf that the formula removes is a span by itself
@@ -178,6 +195,13 @@ protected:
     figures_ = count > 0 && last.leaf ? Figures::of_leaf : Figures::none;
     beside_ = last_;
     return {};
+  }
+  /// Returns true if a number alone, or two, can be leaves after the last item: 3 in B2,3.
+  [[nodiscard]] bool are_next_figures(std::int64_t from, std::int64_t to) const {
+    if (figures_ == Figures::of_book) return from >= 1 && from <= to && to <= book_.leaves();
+    int most = 0;
+    auto const first = leaf_of_figure(book_, *beside_, from, most), last = leaf_of_figure(book_, *beside_, to, most);
+    return first && last && *beside_ < *first && *first <= *last;
   }
   /// Reads leaves that are named by a number alone, or two, after another leaf.
   std::optional<Error> next_figures(std::string_view word, std::int64_t from, std::int64_t to) {

@@ -29,13 +29,16 @@ class LeavesReader : LeafRuns {
   bool begun_{false};                                                 // true if leaves were read, be they none
   enum class All : std::uint8_t { no, leaves, after, before } all_{}; // what was read of "all after"
   bool joined_{false};                                                // "and" comes before the item
-  std::size_t group_from_{};                                          // the spans of the items that "and" joins
-  std::size_t stated_{0};                                             // how many spans have words for their state
+  bool ampersand_{false};                                             // the item is the gathering &
+  char word_for_leaves_{
+      '\0'};                 // the first letter of the word for leaves before the item, f. 3 or leaf 3, or a zero byte
+  std::size_t group_from_{}; // the spans of the items that "and" joins
+  std::size_t stated_{0};    // how many spans have words for their state
 
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) {
     bool const after_leaves = !read_.spans.empty();
-    if (is_joining_word(word)) return after_leaves && (joined_ = true);
+    if (is_joining_word(word)) return after_leaves && !ampersand_ && (joined_ = true);
     if (!after_leaves && !wanting_ && is_word_for_copy(word)) return true;
     if (after_leaves && is_word_before_state(word)) return true;
     return wanting_ && is_word_before_leaves(word);
@@ -106,7 +109,7 @@ class LeavesReader : LeafRuns {
     if (auto const state = state_of(word)) return stated(word, *state);
     item_from_ = item_to_ = 0;
     bool const figure = figures_ != Figures::none;
-    auto wrong = leaves_of(in_parentheses(word), last);
+    auto wrong = leaves_of(names_gathering(book_, word) ? word : in_parentheses(word), last);
     if (wrong && !figure && names_no_leaf(word)) wrong = error(Problem::leaves_not_named, word);
     begun_ = true;
     if (!joined_ || group_from_ > item_from_) group_from_ = item_from_;
@@ -114,11 +117,16 @@ class LeavesReader : LeafRuns {
     if (!wrong && wanting_) end_wanting(word);
     return wrong;
   }
+  /// Returns true for the number of a leaf, perhaps with its side: 2, 2r.
+  [[nodiscard]] static bool is_number_of_leaf(std::string_view word) noexcept {
+    if (word.size() > 1 && std::string_view{"abrv"}.find(word.back()) != word.npos) word.remove_suffix(1);
+    return whole_number(word, most_figure).has_value();
+  }
   /// Reads leaves: from one to another, if `last` is what comes after "to".
   std::optional<Error> leaves_of(std::string_view word, std::optional<std::string_view> last) {
     TextCursor cursor{word};
-    cursor.skip(cursor.character().bytes); // a dash at the beginning is between no leaves
-    cursor.take_until(is_dash);
+    cursor.take_dash(); // at the beginning it is between no leaves
+    take_until_beside_names(cursor, is_dash);
     auto const head = word.substr(0, cursor.at());
     bool const range = cursor.take_dash();
     auto const tail = range ? std::optional{cursor.rest()} : last;
@@ -126,18 +134,24 @@ class LeavesReader : LeafRuns {
     auto const from = whole_number(numbered ? head.substr(2) : head, most_figure);
     auto const to = tail ? whole_number(*tail, most_figure) : from;
     if (numbered) return !from || !to ? error(Problem::not_a_reference, word) : by_number(word, *from, *to);
-    if (from && figures_ != Figures::none) { // the 6 of B3,6
-      auto const figures = to ? next_figures(word, *from, *to) : error(Problem::not_a_reference, word);
-      return figures;
-    }
-    return run(word, head, tail);
+    by_number_ = word_for_leaves_ != '\0' && is_number_of_leaf(head) && is_number_of_leaf(tail.value_or(head));
+    bool const named =
+        (from || by_number_) && names_gathering(book_, head) && names_gathering(book_, tail.value_or(head));
+    if (by_number_ && named && word_for_leaves_ == 'l') doubt(word, Problem::name_in_two_ways); // leaf 2r
+    if (!from || figures_ == Figures::none) return run(word, head, tail);
+    // the 6 of B3,6, or a gathering 6
+    bool const either = named && !by_number_;
+    if (either && !(to && are_next_figures(*from, *to))) return run(word, head, tail);
+    if (!to) return error(Problem::not_a_reference, word);
+    if (either) doubt(word, Problem::name_in_two_ways);
+    return next_figures(word, *from, *to);
   }
   /// Takes "to" and the word after it, B3 to 6. Returns no value if there is none.
   std::optional<std::string_view> take_end(TextCursor& cursor) {
     auto after = cursor;
     if (!after.take_blanks() || !(after.take_word("to") || after.take_word("through")) || !after.take_blanks())
       return std::nullopt;
-    auto const end = after.take_until(is_between_items);
+    auto const end = take_until_beside_names(after, is_between_items);
     cursor = after;
     return end;
   }
@@ -185,12 +199,27 @@ public:
   [[nodiscard]] LeavesPresent& result() noexcept { return read_; }
 
 private:
+  /// Returns true if & is the gathering, where the book has one, and not the word that joins the leaves before it and
+  /// after it. It joins if leaves come before it and after it and no comma parts it from those after it, but a list of
+  /// leaves that are there may go from z to & and to 2a. What could be either is doubted.
+  bool is_gathering(std::string_view ampersand, TextCursor after) {
+    after.take_blanks();
+    bool const parted = after.at_end() || after.peek() == ',' || after.peek() == ';';
+    if (parted || read_.spans.empty()) return true;
+    auto const named = book_.find(*mark_of_name(ampersand, book_.letters()));
+    if (!wanting_ && named && book_.numbers_of(named->gathering).from == read_.spans.back().to + 1) return true;
+    doubt(ampersand, Problem::name_in_two_ways);
+    return !wanting_;
+  }
   /// Takes one word, or more that belong together: f. 3, B3 to 6.
   std::optional<Error> take_item(TextCursor& cursor) {
-    auto const at_number = take_word_before_number(cursor);
+    auto const first = small_letter(cursor.peek());
+    auto const at_number = take_word_before_number(cursor, book_);
+    word_for_leaves_ = at_number ? first : '\0';
     if (figures_ != Figures::none && !at_number && cursor.at_digit() && counts_something(cursor))
       figures_ = Figures::none;
-    auto const word = cursor.take_until(is_between_items);
+    auto const word = take_until_beside_names(cursor, is_between_items);
+    ampersand_ = word == "&" && names_gathering(book_, word) && is_gathering(word, cursor);
     auto const end = take_end(cursor);
     if (!at_number) return item(word, end);
     figures_ = Figures::of_book, last_ = LeafOfBook{};

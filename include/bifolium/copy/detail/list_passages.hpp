@@ -15,6 +15,7 @@
 /// may join: A-L, E8 and F1 lacking.
 #pragma once
 
+#include <bifolium/collation/reference.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/core/utf8.hpp>
@@ -51,7 +52,7 @@ template <std::size_t N>
 class ListPassages {
   TextCursor cursor_;
   ListPassage passage_{}; // the one that is being looked through, as if the text ended with it
-  std::size_t close_{0};  // the next closing parenthesis, when it was last looked for
+  std::size_t close_{0};  // the next parenthesis that closes a remark, when it was last looked for
   bool in_parentheses_{false};
   std::optional<ListPassage> queued_{};        // the passage after the one that was returned last
   std::size_t inside_{std::string_view::npos}; // where the leaves begin in a parenthesis that is not closed
@@ -93,6 +94,18 @@ class ListPassages {
     constexpr std::string_view words[]{"the"sv, "first"sv, "last"sv, "final"sv, "all"sv, "everything"sv};
     return is_any(word, words);
   }
+  /// Returns true if & before the cursor joins something after it: before a comma or at the end it is a gathering.
+  [[nodiscard]] static bool joins(TextCursor after) noexcept {
+    after.take_blanks();
+    return !after.at_end() && after.peek() != ',' && after.peek() != ';';
+  }
+  /// Returns true for a word with which a parenthesis closes. The marks )( and :) close none.
+  [[nodiscard]] static bool closes(std::string_view word) noexcept {
+    if (!word.ends_with(')') || word.ends_with(":)")) return false;
+    int open = 0;
+    for (char const c : word) open += c == '(' ? 1 : c == ')' ? -1 : 0;
+    return open < 0;
+  }
   /// Returns where the leaves begin of which a word at `to` is said: the last of the passage, and those that "and" joins
   /// to it.
   [[nodiscard]] std::size_t group_before(std::size_t to) const noexcept {
@@ -103,8 +116,8 @@ class ListPassages {
       c.take_while(is_between_items);
       if (c.at_end()) return group;
       auto const from = c.at();
-      auto const word = c.take_until(is_between_items);
-      if (word == "and" || word == "&") {
+      auto const word = take_until_beside_names(c, is_between_items);
+      if (word == "and" || (word == "&" && joins(c))) {
         joined = true;
         continue;
       }
@@ -162,7 +175,11 @@ class ListPassages {
   /// Returns where a remark in parentheses ends that only says which of the wanting leaves are blank: (G4 blank).
   [[nodiscard]] std::optional<std::size_t> end_of_remark(std::size_t from) noexcept {
     auto const text = cursor_.text();
-    if (close_ < from) close_ = text.find(')', from);
+    auto const ends_item = [&](std::size_t at) { // which one in the name of a leaf does not: ((*)4 blank)
+      return at + 1 == text.size() || is_between_items(decode(text, at + 1).value);
+    };
+    while (close_ != text.npos && (close_ < from || !ends_item(close_)))
+      close_ = text.find(')', close_ < from ? from : close_ + 1);
     if (close_ == text.npos) return std::nullopt;
     auto last = close_; // where the last word begins
     while (last > from && blank_before(text, last) == 0) --last;
@@ -184,7 +201,7 @@ public:
       cursor_.take_while(is_between_items);
       if (cursor_.at_end()) break;
       auto const from = cursor_.at();
-      auto const whole = cursor_.take_until(is_between_items);
+      auto const whole = take_until_beside_names(cursor_, is_between_items);
       auto word = whole;
       bool const opens = word.starts_with('(');
       if (opens) word.remove_prefix(1), inside_ = from + 1;
@@ -210,7 +227,7 @@ public:
         cursor_.go_to(*end);
         return turn(from, *end, true);
       }
-      if (in_parentheses_ && whole.ends_with(')') && whole.find('(') == whole.npos) {
+      if (in_parentheses_ && closes(whole)) {
         in_parentheses_ = false;
         return turn(cursor_.at() - 1, cursor_.at(), false);
       }

@@ -136,19 +136,23 @@ template <std::size_t N>
       c = next;
       continue;
     }
-    if (!any || word.empty() || !find_reference(book, in_parentheses(word))) return false;
+    auto const name = in_parentheses(word);
+    if (!any || name.empty() || names_gathering(book, name) || !find_reference(book, name)) return false;
     cursor = c;
     return true;
   }
 }
-/// Takes a word for leaves before a number: f. 3, leaves 3-4. Returns true if it was taken.
-[[nodiscard]] inline bool take_word_before_number(TextCursor& cursor) noexcept {
+/// Takes a word for leaves before a number: f. 3, leaves 3-4. Returns true if it was taken. In a book with a gathering f
+/// only f. is that word, in small letters and with its point.
+[[nodiscard]] inline bool take_word_before_number(TextCursor& cursor, IdealCopy const& book) {
   auto c = cursor;
   auto word = c.take_until(is_between_items);
-  if (word.ends_with('.')) word.remove_suffix(1);
+  bool const point = word.ends_with('.');
+  if (point) word.remove_suffix(1);
   constexpr std::string_view words[]{"f"sv,      "ff"sv,   "fol"sv,    "fols"sv, "folio"sv,
                                      "folios"sv, "leaf"sv, "leaves"sv, "Bl"sv};
   if (!is_one_of(word, words) || !c.take_blanks() || !c.at_digit()) return false;
+  if (word.size() <= 2 && !(point && word[0] == 'f') && names_gathering(book, word)) return false;
   cursor = c;
   return true;
 }
