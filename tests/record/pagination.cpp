@@ -83,6 +83,40 @@ TEST_CASE("A foliation numbers rectos") { // the extent: EEBO-TCP A01466 (CC0), 
   CHECK(write_reference(book, *reference_of_page(book, found[0].page)) == "V8r");
 }
 
+TEST_CASE("Units after their numbers apply to the numbers before them, as in an extent") {
+  // generated: one to three groups of a number of pages without numbers and a last page, each with a unit of its own
+  struct Unit {
+    std::string_view word;
+    PageUnit counts;
+  };
+  constexpr Unit units[]{{"p.", PageUnit::pages},          {"pages", PageUnit::pages}, {"S.", PageUnit::pages},
+                         {"leaves", PageUnit::leaves},     {"ff.", PageUnit::leaves},  {"Bl.", PageUnit::leaves},
+                         {"ff. n. ch.", PageUnit::leaves}, {"h.", PageUnit::leaves},   {"p. l.", PageUnit::leaves}};
+  for (auto const& first : units)
+    for (auto const& second : units)
+      for (auto const& third : units) {
+        std::string const text =
+            "[4] " + std::string{first.word} + ", 120 " + std::string{second.word} + ", [2] " + std::string{third.word};
+        CAPTURE(text);
+        auto const in_pages = [](Unit const& unit, int number) {
+          return unit.counts == PageUnit::leaves ? 2 * number : number;
+        };
+        auto const read = read_pagination(text);
+        REQUIRE(read);
+        CHECK(read->pages() == in_pages(first, 4) + in_pages(second, 120) + in_pages(third, 2));
+        CHECK(read->pages() == read_extent(text).value().pages());
+      }
+  CHECK(write_pagination(*read_pagination("4 p. l., 120 p.")) == "p. l. [4] pp. 1-120");
+  // numbers after the last unit: of the same unit, with a doubt
+  auto const rest = *read_pagination("[4] Bl., 120");
+  CHECK(rest.pages() == 8 + 240);
+  REQUIRE(rest.warnings().size() == 1);
+  CHECK(rest.warnings()[0].problem == Problem::pages_without_unit);
+  // a unit at the beginning applies from there on
+  CHECK(read_pagination("pp. 1-64, ff. 65-100").value().pages() == 64 + 2 * 36);
+  CHECK(read_pagination("1-64 pp., ff. 65-100").value().pages() == 64 + 2 * 36);
+}
+
 TEST_CASE("A number may be on two pages, or on none") { // constructed
   auto const pages = pagination("pp. [4] 1-32 35-96 95-120, ²1-30 [misprinting 45 as 54, '207' for 20]");
   CHECK(pages_numbered(pages, 33).empty());

@@ -207,9 +207,12 @@ protected:
     return true;
   }
   void take_unit(PageUnitWord const& found) {
-    if (!extent_) unit_ = found;
+    if (!unit_seen_ && !runs().empty()) units_follow_ = true;
+    bool const of_numbers = units_follow_ && group_ < runs().size();
+    if (!extent_)
+      unit_ = of_numbers ? PageUnitWord{"", PageUnit::pages} : found; // what comes next has a unit of its own
     std::size_t own = 0;
-    for (auto r = extent_ || !unit_seen_ ? group_ : runs().size(); r < runs().size(); ++r) {
+    for (auto r = extent_ || units_follow_ ? group_ : runs().size(); r < runs().size(); ++r) {
       bool const has_own = own < own_unit_.size() && own_unit_[own] == r;
       if (!has_own) set_unit(runs()[r], found);
       own += has_own;

@@ -19,7 +19,8 @@ protected:
   bool wanted_extent_; // the kind of statement that the caller wants: errors name it
   bool ranges_{};      // true after a run from - to: in a statement, numbers alone are then single pages
   bool unit_seen_{}, any_{};
-  int depth_{}; // depth of the parentheses after volumes
+  bool units_follow_{}; // the first unit of a statement of pagination stood after its numbers: [4] Bl., 120 S.
+  int depth_{};         // depth of the parentheses after volumes
   std::uint16_t part_{};
   PageUnitWord unit_{"", PageUnit::pages}; // the unit of the numbers after it, if the unit comes first
   std::size_t group_{};                    // the first run whose unit is not read yet

@@ -279,7 +279,8 @@ private:
   /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent, unless the
   /// caller says that they are pages.
   std::optional<Error> end_groups() {
-    if (!extent_ || group_ == runs().size()) return std::nullopt;
+    bool const unit_comes_first = !extent_ && (!units_follow_ || *unit_.word != '\0');
+    if (unit_comes_first || group_ == runs().size()) return std::nullopt;
     if (!unit_seen_ && !wanted_extent_) return std::nullopt;
     if (!unit_seen_) {
       if (auto const word = unknown_unit(); !word.empty()) return cursor_.error(Problem::not_a_unit_of_pages, word);
