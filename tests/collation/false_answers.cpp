@@ -65,7 +65,7 @@ TEST_CASE("A plus and one or two leaves directly after a count add leaves; the m
 TEST_CASE("A run is not the same leaf as another") {
   CHECK(read_formula("A-K⁸ a-c⁴ (=a-c⁴)").error().problem == Problem::change_not_understood);
   CHECK(read_formula("A-K⁸ (=a-b)").error().problem == Problem::change_not_understood);
-  check({"A-K⁸ (K8=A1, -K7)", 79, Problem::none}, dialects::strict);
+  check({"A-K⁸ (K8=A1, -K7)", 79, Problem::identity_in_both_places}, dialects::strict);
 }
 
 TEST_CASE("Headings come before or after the format, and leaves are counted in several words") {

@@ -81,7 +81,8 @@ protected:
     change.last = name.whole ? FoundChange::every_leaf : last;
     change.doubtful = doubtful;
     if (s.any && s.previous.kind != kind) s.point = false;
-    if (!this->take_out(current, name.whole ? 1 : name.leaf, name.whole ? current.leaves : last, from, end))
+    if (!this->take_out(current, name.whole ? 1 : name.leaf, name.whole ? current.leaves : last, from, end,
+                        kind == Kind::cancel))
       return false;
     if (in_list && s.after(kind) && s.previous.gathering == current.gathering && !name.whole && last == name.leaf) {
       bool const pair = s.previous.last + name.leaf == current.leaves + 1;

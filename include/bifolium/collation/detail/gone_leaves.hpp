@@ -68,6 +68,13 @@ public:
     auto const at = static_cast<unsigned>(leaf);
     return words != none && ((words_[words + at / 64U] >> (at % 64U)) & 1U) != 0;
   }
+  /// Returns true if a leaf of a gathering of `leaves` leaves is deleted.
+  [[nodiscard]] constexpr bool is_any_out(std::int64_t ordinal, int leaves) const {
+    auto const words = find(ordinal);
+    for (int bits = 0; words != none && bits <= leaves; bits += 64)
+      if (words_[words + static_cast<unsigned>(bits) / 64U] != 0) return true;
+    return false;
+  }
   /// Deletes the leaves from `first` to `last` of a gathering of `leaves` leaves. Returns false if one of them is
   /// already deleted.
   constexpr bool take_out(std::int64_t ordinal, int leaves, int first, int last) {

@@ -6,17 +6,17 @@
 ///   same     = leaf , { ( "." | "," ) , leaf } ;
 #pragma once
 
-#include <bifolium/collation/detail/note_grammar.hpp>
+#include <bifolium/collation/detail/same_leaves.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class IdentityGrammar : protected NoteGrammar<Sink> {
+template <class Sink> class IdentityGrammar : protected SameLeaves<Sink> {
 protected:
-  using Base = NoteGrammar<Sink>;
+  using Base = SameLeaves<Sink>;
   using Base::Base;
-  using Base::fail, Base::warn, Base::leaf_name, Base::not_understood, Base::within, Base::send, Base::ends_item;
+  using Base::fail, Base::leaf_name, Base::not_understood, Base::within, Base::send, Base::ends_item;
   using Kind = Change::Kind;
 
   /// Takes = or [=. Returns false if there is neither.
@@ -55,10 +55,11 @@ protected:
       s.c = within(s, name.end);
       change.doubtful = s.c.at(TokenKind::question);
       if (change.doubtful) s.c.take();
-      if (!change.named && change.figure > this->last_gathering().leaves)
-        warn(Problem::identity_not_in_formula, begin, name.end);
-      else if (change.named)
-        this->identity_named(change.name, change.figure, begin, name.end);
+      if (first && !of_change) said_of_ = leaf > 0 ? leaf : 1;
+      if (first && of_change && s.previous.kind != Kind::identity)
+        said_of_ = s.previous.kind == Kind::deletion ? Base::same_deleted : Base::same_added;
+      this->same_leaf(change, said_of_, begin, name.end);
+      if (said_of_ > 0) ++said_of_; // π²[=H3.4]
       send(s, change, begin, name.end);
       if (!continues_identity(s, bracket)) break;
     }
@@ -66,6 +67,8 @@ protected:
   }
 
 private:
+  int said_of_{}; // of what the last identity was said, as same_leaf takes it
+
   /// Takes the separator if another leaf of the list follows: [=L4.5].
   constexpr bool continues_identity(ChangeState& s, bool bracket) const {
     bool const point = s.c.touches(TokenKind::point);

@@ -63,12 +63,6 @@ struct CountSink {
 };
 
 template <class Sink> class Resolver {
-  struct Identity { // without initialisers, as SmallList requires
-    std::uint32_t multiple, text_from, from, to;
-    std::uint16_t series;
-    std::uint8_t letter, text_size;
-    int leaf;
-  };
   struct InsertedNames { // a gathering or leaves, or a run of gatherings; without initialisers
     std::uint32_t multiple, text_from;
     std::uint16_t series;
@@ -88,10 +82,9 @@ protected:
   std::int64_t leaves_{}, gatherings_{}, gatherings_inserted_{};
   FoundRun last_{};
   RunsSoFar runs_;
+  GoneLeaves gone_;
 
 private:
-  GoneLeaves gone_;
-  SmallList<Identity, 32> identities_;
   SmallList<InsertedNames, 64> inserted_names_;
   std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
   std::uint32_t changes_{};
@@ -241,24 +234,17 @@ protected:
     }
     return false;
   }
-  constexpr bool take_out(Target const& target, int first, int last, std::uint32_t from, std::uint32_t to) {
-    return gone_.take_out(target.ordinal, target.leaves, first, last) || fail(Problem::leaf_changed_twice, from, to);
+  constexpr bool take_out(Target const& target, int first, int last, std::uint32_t from, std::uint32_t to,
+                          bool cancelled = false) {
+    if (!gone_.take_out(target.ordinal, target.leaves, first, last)) return fail(Problem::leaf_changed_twice, from, to);
+    if (cancelled) static_cast<void>(gone_.take_out(as_cancelled(target.ordinal), target.leaves, first, last));
+    return true;
   }
+  /// Returns the number under which cancelled leaves are kept a second time. No gathering has it.
+  [[nodiscard]] static constexpr std::int64_t as_cancelled(std::int64_t ordinal) noexcept { return -1 - ordinal; }
   /// Returns true if the leaf is deleted or cancelled. Precondition: the gathering has it.
   [[nodiscard]] constexpr bool is_out(Target const& target, int leaf) const {
     return gone_.is_out(target.ordinal, leaf);
-  }
-  /// Records that an identity names this leaf, which may be in a later run.
-  constexpr void identity_named(SignatureKey name, int leaf, std::uint32_t from, std::uint32_t to) {
-    identities_.push_back({name.multiple, name.text_from, from, to, name.series, name.letter, name.text_size, leaf});
-  }
-  /// Checks at the end of the text that every identity names a leaf of the formula.
-  constexpr void check_identities() {
-    for (std::size_t i = 0; i < identities_.size(); ++i) {
-      auto const& one = identities_[i];
-      auto const target = find({one.series, one.letter, one.text_size, one.multiple, one.text_from});
-      if (!target || one.leaf > target->leaves) warn(Problem::identity_not_in_formula, one.from, one.to);
-    }
   }
 };
 

@@ -128,6 +128,10 @@ public:
     auto const& run = runs_[at.run];
     return run.leaves[static_cast<std::size_t>(at.index) % run.terms];
   }
+  /// Returns a gathering as the target of a change. Precondition: the run has been read.
+  [[nodiscard]] constexpr Target target(GatheringAt at) const {
+    return {at, runs_[at.run].first_gathering + at.index, leaves_folded(at), false};
+  }
   /// Returns the nearest gathering with this name. A name without a raised digit, π or χ may be of any series if no
   /// gathering has exactly this name.
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name, std::string_view text, Alphabet alphabet) {

@@ -301,6 +301,10 @@ BIFOLIUM_PROBLEM(277, cancelled_read_as_replaced, "'{found}' was read as ±: if 
 BIFOLIUM_PROBLEM(278, inserted_or_deleted_too, "'{found}' was read as {limit} {leaf|leaves} in the place of the deleted one: if leaf {limit} is deleted too, write a comma, as in (−E7,8)")
 /// A page, r or v, where a change needs a leaf.
 BIFOLIUM_PROBLEM(279, page_read_as_leaf, "'{found}' names a page and was read as its leaf: leaves are put in, taken out or replaced, and not pages")
+/// π1[=A8] A⁸, where A8 is still in its place.
+BIFOLIUM_PROBLEM(280, identity_in_both_places, "'{found}' is said to be the same leaf, but the formula has a leaf in both places, or in neither: delete it in the place where it is not, as in π1[=A8] A⁸(−A8)")
+/// A⁸(−A1[=B2]) B⁸, where B2 and B7 are one fold of B.
+BIFOLIUM_PROBLEM(281, identity_of_half_fold, "'{found}' is said to be the same leaf, but by the formula one of the two is half of a fold that stayed whole: name both leaves of the fold, as in π²[=B4.5], or delete the other half and insert it as a single leaf")
 /// A quotation mark at the beginning or the end of a text that has no other.
 BIFOLIUM_PROBLEM(291, lone_quotation_mark, "{found} is the only quotation mark of the text and was left out")
 
