@@ -77,7 +77,8 @@ public:
       auto const& tail = formula_.tail(); // ", in eights" would be the count of the last run
       bool const counts = is_word_before_counts(word_at(tail, 0));
       bool const joins = tail.starts_with("and ") && (tail.size() == 4 || !is_digit(tail[4])); // as ", and" joins a run
-      text_ += counts ? "; " : joins ? "," : ", ";
+      bool const dashed = is_dash(decode(tail, 0).value); // after a comma it would be a run without a beginning
+      text_ += counts ? "; " : dashed ? ": " : joins ? "," : ", ";
       put(tail);
     }
     if (notation_ == Notation::tei) text_ += "</formula>";

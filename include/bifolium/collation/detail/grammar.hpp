@@ -88,6 +88,7 @@ private:
       points = c_.at(TokenKind::point) ? points + 1 : 0;
       separated_ = true;
     }
+    if (c_.token.from != from) c_.token.spaced = true; // A8,lacking A8: a blank after a comma may be left out
     if (points > 2) warn(Problem::text_not_read, from, c_.token.from);                  // A-K⁸ ...
     if (begun() && c_.at(TokenKind::colon) && c_.ahead().is(TokenKind::end)) c_.take(); // of the record, not a mark
   }
