@@ -34,14 +34,15 @@ public:
   /// odd in number, because they are not folded.
   constexpr PartSheets(int leaves_to_sheet, int less_than, bool single, PartWork work)
       : sheet_{leaves_to_sheet}, work_{work} {
-    for (int leaves = 1; leaves < less_than; ++leaves) {
-      auto const at = static_cast<std::size_t>(leaves);
-      fewest_[at] = impossible;
-      for (int part = single ? 1 : 2; part <= leaves; part += single ? 1 : 2) {
-        if (!is_part_of_sheet(part, leaves_to_sheet, single)) continue;
+    for (int leaves = 1; leaves < less_than; ++leaves) fewest_[static_cast<std::size_t>(leaves)] = impossible;
+    for (int part = 1; part < less_than; ++part) {
+      if (!is_part_of_sheet(part, leaves_to_sheet, single)) continue;
+      auto const formes_of_part = formes_of(part);
+      for (int leaves = part; leaves < less_than; ++leaves) {
+        auto const at = static_cast<std::size_t>(leaves);
         auto const rest = static_cast<std::size_t>(leaves - part);
         if (fewest_[rest] == impossible) continue;
-        auto const formes = fewest_[rest] + formes_of(part), parts = parts_[rest] + 1;
+        auto const formes = fewest_[rest] + formes_of_part, parts = parts_[rest] + 1;
         if (formes > fewest_[at] || (formes == fewest_[at] && parts > parts_[at])) continue;
         fewest_[at] = static_cast<std::uint8_t>(formes);
         parts_[at] = static_cast<std::uint8_t>(parts);
