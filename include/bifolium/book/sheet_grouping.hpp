@@ -71,7 +71,7 @@ struct SheetQuestion {
 /// The sheets of a book.
 struct SheetsOfBook {
   int leaves_to_sheet{};               ///< leaves of a sheet in the format
-  std::int64_t whole{};                ///< whole sheets, each from one gathering
+  std::int64_t whole{};                ///< whole sheets, of one gathering or of several that a scheme makes of a sheet
   std::vector<Remnant> units{};        ///< the units that are left
   std::vector<FreePlace> places{};     ///< places of deleted leaves
   std::int64_t groupings{};            ///< number of groupings

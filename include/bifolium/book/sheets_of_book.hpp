@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Finds the sheets on which a book was printed. After whole sheets are taken from each gathering, some leaves are
-/// left: preliminaries, the last gathering, cancels, inserted leaves. Printers did not waste paper, so some of these
+/// Finds the sheets on which a book was printed. After whole sheets are taken from each gathering, and from gatherings
+/// of a run that an attested scheme makes of one sheet (8 and 4 of a duodecimo), some leaves are left: preliminaries, the last gathering, cancels, inserted leaves. Printers did not waste paper, so some of these
 /// were printed together on one sheet, and a leaf that is missing from its place (-L4) may have left room for a cancel
 /// or an insert. The function counts all ways to print these remnants on sheets, lists those with the fewest pieces of
 /// presswork first, and names the one observation that decides most between them.

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// The leaves of a formula that are left after whole sheets. A leaf that the formula has in two places ([=B2]) was
+/// The leaves of a formula that are left after whole sheets. If an attested scheme makes several gatherings of a sheet -
+/// 8 and 4 of a duodecimo - the gatherings of a run that stand side by side are taken as its sheets, unless something
+/// was seen of a gathering of the run, which could tell that they are not. A leaf that the formula has in two places ([=B2]) was
 /// printed once, where it was deleted. It is not a remnant in the place where it is bound, and leaves no room in the
 /// place from which it came.
 #pragma once
 
+#include <bifolium/book/detail/sheet_units.hpp>
 #include <bifolium/book/sheet_grouping.hpp>
 #include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/leaf/write_signature.hpp>
@@ -39,10 +42,24 @@ class Remnants {
     unit.leaves = leaves, unit.kind = kind, unit.likes = likes;
     book_.units.push_back(static_cast<Remnant&&>(unit));
   }
-  void part_sheets() {
+  /// Takes the sheets that a scheme makes of gatherings of a run from its beginning, and returns their number.
+  std::int64_t taken_by_schemes(Run const& run) {
+    std::int64_t taken = 0;
+    bool goes_on = true;
+    SheetUnits{{&run, 1}, book_.leaves_to_sheet, nullptr}.each_step([&](SheetUnits::Step const& step) {
+      goes_on = goes_on && step.unit != nullptr && step.unit->half_workings == 0;
+      if (!goes_on) return;
+      taken += step.gatherings * step.times;
+      book_.whole += step.unit->workings * step.times;
+    });
+    return taken;
+  }
+  void part_sheets(std::vector<std::uint32_t> const& seen_of) {
     auto const& runs = formula_.runs();
     for (std::uint32_t r = 0; r < runs.size(); ++r) {
-      for (std::int64_t i = 0; i < runs[r].gatherings; ++i) {
+      bool seen = false;
+      for (auto const run : seen_of) seen = seen || run == r;
+      for (std::int64_t i = seen ? 0 : taken_by_schemes(runs[r]); i < runs[r].gatherings; ++i) {
         auto const leaves = runs[r].leaves.at(i);
         book_.whole += leaves / book_.leaves_to_sheet;
         auto const left = leaves % book_.leaves_to_sheet;
@@ -179,8 +196,9 @@ public:
   /// More units than can be counted. Further ones are not stored.
   static constexpr std::size_t most_kept = 64;
   Remnants(Formula const& formula, SheetsOfBook& book) : formula_{formula}, book_{book} {}
-  void find() {
-    part_sheets();
+  /// Finds the units and places. `seen_of` are the runs of which something was seen.
+  void find(std::vector<std::uint32_t> const& seen_of) {
+    part_sheets(seen_of);
     changes();
     identities();
     for (auto& unit : book_.units) { // a fold or gathering of more than a sheet takes whole sheets first

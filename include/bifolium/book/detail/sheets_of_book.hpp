@@ -11,6 +11,12 @@ namespace bifolium {
 inline namespace v0 {
 
 namespace detail {
+/// Returns the run of the gathering of which something was seen, or no value if it is no gathering.
+inline std::optional<std::uint32_t> run_of(Formula const& formula, RemnantEvidence const& one) {
+  auto const mark = read_signature(one.unit, formula.letters());
+  auto const found = mark ? IdealCopy{formula}.find(*mark) : std::nullopt;
+  return found ? std::optional{found->gathering.run} : std::nullopt;
+}
 /// Stores the evidence. It belongs to a unit, or to a gathering that fills whole sheets, for which it is ignored.
 inline std::optional<Error> take_evidence(Formula const& formula, std::vector<RemnantEvidence> const& seen,
                                           SheetsOfBook& book) {
@@ -18,9 +24,7 @@ inline std::optional<Error> take_evidence(Formula const& formula, std::vector<Re
     bool known = false;
     for (auto& unit : book.units)
       if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves, known = true;
-    if (known) continue;
-    auto const mark = read_signature(one.unit, formula.letters());
-    if (!mark || !IdealCopy{formula}.find(*mark)) return error_in_field(Problem::no_such_remnant, one.unit);
+    if (!known && !run_of(formula, one)) return error_in_field(Problem::no_such_remnant, one.unit);
   }
   return std::nullopt;
 }
@@ -32,7 +36,10 @@ BIFOLIUM_INLINE Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Fo
   if (!leaves) broken("sheets can be counted only for a format that says how many leaves a sheet makes");
   SheetsOfBook book;
   book.leaves_to_sheet = *leaves;
-  detail::Remnants{formula, book}.find();
+  std::vector<std::uint32_t> seen_of;
+  for (auto const& one : seen)
+    if (auto const run = detail::run_of(formula, one)) seen_of.push_back(static_cast<std::uint32_t>(*run));
+  detail::Remnants{formula, book}.find(seen_of);
   if (auto const error = detail::take_evidence(formula, seen, book)) return *error;
   detail::ExactCover cover{book};
   if (!cover.possible())
