@@ -2,7 +2,7 @@
 /// Writing JSON, as RFC 8259 has it: an object or array at a time, members in the order in which they are added.
 #pragma once
 
-#include "shown.hpp"
+#include <bifolium/core/utf8.hpp>
 
 #include <charconv>
 #include <cstdint>
@@ -15,16 +15,16 @@ namespace support {
 inline std::string json_string(std::string_view text) {
   std::string quoted = "\"";
   for (std::size_t i = 0; i < text.size();) {
-    auto const character = character_at(text, i);
+    auto const character = bifolium::decode(text, i);
     auto const c = text[i];
-    if (!character.valid)
+    if (character.malformed)
       quoted += "\xEF\xBF\xBD";
     else if (c == '"' || c == '\\')
       quoted += '\\', quoted += c;
-    else if (character.code < 0x20) {
+    else if (character.value < 0x20) {
       constexpr char digits[] = "0123456789abcdef";
       quoted += "\\u00";
-      quoted += digits[character.code >> 4U], quoted += digits[character.code & 0xFU];
+      quoted += digits[character.value >> 4U], quoted += digits[character.value & 0xFU];
     } else
       quoted += text.substr(i, character.bytes);
     i += character.bytes;

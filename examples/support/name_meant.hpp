@@ -37,8 +37,8 @@ template <class Names> std::optional<std::string> name_meant(std::string_view na
       for (auto const& one : known)
         if (plain_name(one) == row.name) return std::string{one};
   std::string letters; // each character of more than one byte counts as one letter that differs
-  for (std::size_t i = 0; i < plain.size(); i += character_at(plain, i).bytes)
-    letters += character_at(plain, i).code < 0x80 ? plain[i] : '?';
+  for (std::size_t i = 0; i < plain.size(); i += bifolium::decode(plain, i).bytes)
+    letters += bifolium::decode(plain, i).value < 0x80 ? plain[i] : '?';
   std::optional<std::string> meant;
   std::size_t least = letters.size() / 4 + 1;
   for (auto const& one : known) {

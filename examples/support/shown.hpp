@@ -7,6 +7,8 @@
 /// is, and only what a terminal would obey is named.
 #pragma once
 
+#include <bifolium/core/utf8.hpp>
+
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -14,59 +16,24 @@
 
 namespace support {
 
-/// One character of a text and its bytes; `valid` is false for a byte that belongs to no character.
-struct Character {
-  std::uint32_t code{};
-  std::size_t bytes{1};
-  bool valid{};
-};
-
-/// The character that begins at a byte of a text. Precondition: at < text.size().
-inline Character character_at(std::string_view text, std::size_t at) {
-  auto const byte = [&](std::size_t i) { return static_cast<std::uint32_t>(static_cast<unsigned char>(text[i])); };
-  auto const first = byte(at);
-  if (first < 0x80) return {first, 1, true};
-  std::size_t const bytes = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
-  Character const broken{first, 1, false};
-  if (first < 0xC2 || first > 0xF4 || at + bytes > text.size()) return broken;
-  std::uint32_t code = first & (0x7FU >> bytes);
-  for (std::size_t i = 1; i < bytes; ++i) {
-    if ((byte(at + i) & 0xC0U) != 0x80U) return broken;
-    code = code << 6U | (byte(at + i) & 0x3FU);
-  }
-  constexpr std::uint32_t least[]{0, 0, 0x80, 0x800, 0x10000};
-  bool const surrogate = code >= 0xD800 && code <= 0xDFFF;
-  return code < least[bytes] || surrogate || code > 0x10FFFF ? broken : Character{code, bytes, true};
-}
-
-/// Control characters, marks of direction, and characters that leave no trace on the screen.
-constexpr bool is_invisible(std::uint32_t code) {
-  return code < 0x20 || (code >= 0x7F && code <= 0xA0) || code == 0xAD || (code >= 0x200B && code <= 0x200F) ||
-         (code >= 0x2028 && code <= 0x202E) || (code >= 0x2060 && code <= 0x206F) || code == 0xFEFF ||
-         (code >= 0xFFF9 && code <= 0xFFFB) || (code >= 0xE0000 && code <= 0xE007F);
-}
-/// Characters that a terminal obeys: control characters, ends of lines, and those that turn the direction of the text that
-/// follows. The marks of direction U+200E and U+200F only stand beside a letter, as after a signature in Hebrew letters.
-constexpr bool is_obeyed(std::uint32_t code) {
-  return code < 0x20 || (code >= 0x7F && code < 0xA0) || (code >= 0x2028 && code <= 0x202E) ||
-         (code >= 0x2066 && code <= 0x2069);
-}
 /// Cyrillic, Armenian and Cherokee letters, full-width and mathematical ones, of which many look Latin.
-constexpr bool is_look_alike(std::uint32_t code) {
+constexpr bool is_look_alike(char32_t code) {
   return (code >= 0x400 && code <= 0x58F) || (code >= 0x13A0 && code <= 0x13F5) || (code >= 0xFF01 && code <= 0xFF5E) ||
          (code >= 0x1D400 && code <= 0x1D7FF);
 }
 
 /// `U+0410`: at least four hexadecimal digits.
-inline std::string code_point(std::uint32_t code) {
+inline std::string code_point(char32_t code) {
   std::string digits;
   for (; code > 0 || digits.size() < 4; code >>= 4U) digits.insert(digits.begin(), "0123456789ABCDEF"[code & 0xFU]);
   return "U+" + digits;
 }
 
-/// A character as its code point, and a byte that is none as its value.
-inline std::string named(Character one) {
-  return "<" + (one.valid ? code_point(one.code) : "byte " + code_point(one.code).substr(4)) + ">";
+/// The character at a byte as its code point, and a byte that is none as its value.
+inline std::string named(std::string_view text, std::size_t at) {
+  auto const one = bifolium::decode(text, at);
+  if (!one.malformed) return "<" + code_point(one.value) + ">";
+  return "<byte " + code_point(static_cast<unsigned char>(text[at])).substr(4) + ">";
 }
 /// Returns true for a Latin letter without accents, a figure or an underscore.
 constexpr bool is_plain_letter(char c) {
@@ -84,16 +51,18 @@ inline std::string shown(std::string_view text) {
     latin = false;
   };
   for (std::size_t at = 0; at < text.size();) {
-    auto const one = character_at(text, at);
+    auto const one = bifolium::decode(text, at);
     auto const bytes = text.substr(at, one.bytes);
-    bool const look_alike = one.valid && is_look_alike(one.code);
+    bool const look_alike = is_look_alike(one.value);
     if (look_alike || is_plain_letter(text[at])) {
       if (word.empty()) begin = at;
-      word.append(bytes).append(look_alike ? named(one) : "");
+      word.append(bytes).append(look_alike ? named(text, at) : "");
       latin = latin || !look_alike;
     } else {
       if (!word.empty()) end_word(at);
-      safe.append(!one.valid || is_invisible(one.code) ? named(one) : std::string{bytes});
+      bool const hidden =
+          one.malformed || bifolium::is_invisible(one.value) || one.value == 0xA0; // a blank that looks like another
+      safe.append(hidden ? named(text, at) : std::string{bytes});
     }
     at += one.bytes;
   }
@@ -105,11 +74,12 @@ inline std::string shown(std::string_view text) {
 inline std::string data_cell(std::string_view text) {
   std::string safe;
   for (std::size_t at = 0; at < text.size();) {
-    auto const one = character_at(text, at);
-    if (one.valid && (one.code == '\t' || one.code == '\n' || one.code == '\r'))
+    auto const one = bifolium::decode(text, at);
+    if (one.value == '\t' || one.value == '\n' || one.value == '\r')
       safe += ' ';
     else
-      safe.append(!one.valid || is_obeyed(one.code) ? named(one) : std::string{text.substr(at, one.bytes)});
+      safe.append(one.malformed || bifolium::is_control_character(one.value) ? named(text, at)
+                                                                             : std::string{text.substr(at, one.bytes)});
     at += one.bytes;
   }
   return safe;

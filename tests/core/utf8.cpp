@@ -136,5 +136,18 @@ TEST_CASE("a message is one line of UTF-8 whatever byte it quotes, and what is s
   CHECK(one_line("8°: π² A–K⁸") == "8°: π² A–K⁸");
   CHECK(one_line("a\r\nb\tc") == "a  b c");
   CHECK(one_line("\xE2\x82|\xC2\x85|\xE2\x80\xA8") == "\uFFFD\uFFFD|\uFFFD|\uFFFD"); // cut; next line; line separator
+  // explicit formatting characters of the Unicode Standard, Annex 9, table 1, and what has no width: nothing of a text turns or
+  // hides the sentence that quotes it
+  for (char32_t const c : {0x202AU, 0x202BU, 0x202CU, 0x202DU, 0x202EU, 0x2066U, 0x2067U, 0x2068U, 0x2069U, 0x061CU,
+                           0x200BU, 0x2060U, 0xFEFFU, 0xADU, 0xE0041U}) {
+    CAPTURE(std::uint32_t{c});
+    char bytes[4];
+    std::string const text = "zz" + std::string{bytes, encode(c, bytes)} + "z";
+    CHECK(is_invisible(c));
+    CHECK(one_line(text) == "zz\uFFFDz");
+    CHECK(message(error_at(Problem::no_signature, TextPlace{}, text)).find(text.substr(2)) == std::string::npos);
+  }
+  CHECK(one_line("\u05D0\u200E \u0633\u200C\u0644") ==
+        "\u05D0\u200E \u0633\u200C\u0644"); // words of other scripts need these
   STATIC_CHECK(shown_character("\n", 0) == " " && shown_character("ſ", 0) == "ſ");
 }

@@ -189,14 +189,28 @@ constexpr std::size_t before_blanks(std::string_view text, std::size_t at) noexc
   return at;
 }
 
-/// Returns the character that begins at byte `at` as a message shows it, so that the message stays one line of UTF-8: a
-/// blank for a tab or a line break, U+FFFD for another control character and for a byte that belongs to no character,
-/// the character itself for all others. Precondition: at < text.size().
+/// Returns true for a character that a terminal or a page obeys and does not show: control characters, ends of lines and
+/// paragraphs, and those that turn the direction of the text after them (Unicode Standard Annex 9: embeddings, overrides,
+/// isolates). The marks of direction U+200E and U+200F are none: they only stand beside a letter, as after a signature in Hebrew
+/// letters.
+constexpr bool is_control_character(char32_t c) noexcept {
+  return c < 0x20 || (c >= 0x7F && c < 0xA0) || (c >= 0x2028 && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+}
+/// Returns true for a character that leaves no trace where it stands: one that is obeyed, a soft hyphen, a blank or a joiner
+/// without width, a mark of direction, a tag.
+constexpr bool is_invisible(char32_t c) noexcept {
+  return is_control_character(c) || c == 0xAD || (c >= 0x200B && c <= 0x200F) || (c >= 0x2060 && c <= 0x206F) ||
+         c == 0x061C || c == 0xFEFF || (c >= 0xFFF9 && c <= 0xFFFB) || (c >= 0xE0000 && c <= 0xE007F);
+}
+/// Returns the character that begins at byte `at` as a message shows it, so that the message stays one line of UTF-8 that reads in
+/// its own direction, and hides nothing: a blank for a tab or a line break, U+FFFD for another control character, for a character
+/// without a trace and for a byte that belongs to no character, the character itself for all others, and for the marks of
+/// direction and joiners that words of other scripts need. Precondition: at < text.size().
 constexpr std::string_view shown_character(std::string_view text, std::size_t at) noexcept {
   auto const c = decode(text, at);
   if (c.value == '\t' || c.value == '\n' || c.value == '\r') return " ";
-  bool const control = c.value < 0x20 || (c.value >= 0x7F && c.value < 0xA0) || c.value == 0x2028 || c.value == 0x2029;
-  return c.malformed || control ? "\xEF\xBF\xBD" : text.substr(at, c.bytes);
+  bool const of_words = c.value >= 0x200C && c.value <= 0x200F;
+  return c.malformed || (is_invisible(c.value) && !of_words) ? "\xEF\xBF\xBD" : text.substr(at, c.bytes);
 }
 
 } // namespace v0
