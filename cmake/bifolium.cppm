@@ -881,6 +881,7 @@ using bifolium::sheet_svg;
 using bifolium::sheet_to_fold;
 using bifolium::sheets_in;
 using bifolium::sheets_in_alphabet;
+using bifolium::sheets_of_a_name_differ;
 using bifolium::sheets_of_book;
 using bifolium::sheets_stated;
 using bifolium::shown_character;

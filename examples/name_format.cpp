@@ -47,9 +47,10 @@ constexpr auto usage =
     "  place             a town or a country, in English, Latin or the language of the place\n"
     "Writes the columns it read, then format probability second second_probability none determined sheet printed "
     "look_next\n"
-    "why problem; `none` is the probability of no known format; `printed` says half-sheets, double paper or cut sheets "
-    "if that\n"
-    "is likely. A row that cannot be read has the reason in `why`; `problem` has identifiers for programs.\n"
+    "why problem; `none` is the probability of no known format; `printed` says half-sheets, half-sheets or two to "
+    "the\n"
+    "sheet, double paper or cut sheets if that is likely. A row that cannot be read has the reason in `why`; `problem` "
+    "has identifiers for programs.\n"
     "If the table has a column of one of these names, the one that is added has a number: format_2.\n"
     "  --shares    how common formats are, if you know it: '4°=.08 8°=.17 12°=.74'; a format that is not named is "
     "left out\n"
@@ -71,6 +72,7 @@ std::string printed(Inference const& inference) {
   std::string words;
   if (inference.mixed || inference.none_of_these >= 0.5) return words;
   if (first.by_half_sheets()) words = "half-sheets";
+  if (first.half_sheets_or_two()) words = "half-sheets or two to the sheet";
   if (first.origin() == PaperOrigin::whole_sheet) return words;
   words += words.empty() ? "" : ", ";
   return words + (first.origin() == PaperOrigin::cut_half ? "cut sheets" : "double paper");
@@ -90,7 +92,7 @@ void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& s
   if (!inference.mixed && second == nullptr) cells << '\t';
   // without a measure the sheet would only be a common one, and where no format fits, the measures are not of a leaf
   bool const measured = (seen.height || seen.width || seen.type_height) && inference.none_of_these < 0.5;
-  auto const like = measured ? named_like(best.sheet, seen.year, seen.place) : std::nullopt;
+  auto const like = measured ? named_like(best, seen.year, seen.place) : std::nullopt;
   cells << '\t' << inference.none_of_these << '\t' << to_words(inference.certainty) << '\t'
         << (best.stock ? *best.stock
             : like     ? std::string_view{like->name}

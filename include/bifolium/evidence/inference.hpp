@@ -42,17 +42,23 @@ enum class PaperOrigin : std::uint8_t {
   cut_half,     ///< cut in two across the long side before printing
 };
 
+/// By how much sheets of one name differ from its size, as a share of it: chancery of the fifteenth century is 300-315 x
+/// 420-460 mm in Cambridge University Library, 4.5 % either side of its middle.
+inline constexpr double sheets_of_a_name_differ = 0.045;
+
 /// One format and its evidence.
 struct FormatCandidate {
   Format format{};      ///< fraction of the sheet of paper, with the shape that its schemes state
   double probability{}; ///< probability given all evidence and assumptions, 0 to 1
   /// a scheme that makes this leaf, if possible with gatherings of the given size
   Attested scheme{SchemeRow::broadside};
-  /// the mean sheet of the population that explains the leaf best, or the caller's stock; for a leaf with both sides
-  /// measured in a book of the time of publishers' covers, the sheet that the leaf itself implies
+  /// the mean sheet of the population that explains the leaf best, of those from which it can have been cut, or the
+  /// caller's stock; the sheet that the leaf itself implies for paper of no such population, and for a leaf with both
+  /// sides measured in a book of the time of publishers' covers
   Sheet<millimetres> sheet{1_mm, 1_mm};
   std::optional<std::string_view> stock{}; ///< the name of the caller's stock, if the paper is of one
   LeafSize<millimetres> uncut{};           ///< size of the leaf before any binding
+  LeafSize<millimetres> leaf{};            ///< the least that the leaf measures, without boards; 0 mm if not measured
   LeafShape const* kind{};                 ///< its kind of leaf, valid as long as the program
   /// probability, given this format, that the paper is from a double mould or a double sheet cut in two
   double twofold{};
@@ -69,6 +75,23 @@ struct FormatCandidate {
   }
   /// Whether printing by half-sheets is likelier than not, given this format.
   [[nodiscard]] constexpr bool by_half_sheets() const noexcept { return half_sheets >= 0.5; }
+  /// Returns the probability, given this format, of two such gatherings to the sheet, where manuals have that beside
+  /// half-sheets (sixteens in eights). One leaf does not tell the two apart, so they are equally probable.
+  [[nodiscard]] constexpr double two_to_sheet() const noexcept {
+    return kind != nullptr && kind->two_to_sheet ? half_sheets : 0;
+  }
+  /// Whether gatherings of half a sheet are likelier than not, but not whether they were printed by half-sheets or two to
+  /// the sheet.
+  [[nodiscard]] constexpr bool half_sheets_or_two() const noexcept {
+    return !by_half_sheets() && two_to_sheet() > 0 && 2 * half_sheets >= 0.5;
+  }
+  /// Whether a leaf with the measured sides can have been cut from one that is so large uncut.
+  [[nodiscard]] constexpr bool fits(LeafSize<millimetres> const& whole) const {
+    constexpr double larger = 1 + sheets_of_a_name_differ;
+    return whole.height * larger >= leaf.height && whole.width * larger >= leaf.width;
+  }
+  /// Whether it can have been cut from such a sheet. Precondition: the candidate has a kind of leaf.
+  [[nodiscard]] constexpr bool fits(Sheet<millimetres> const& paper) const { return fits(leaf_size(kind->lay, paper)); }
   /// Returns the weight of one kind of evidence. Precondition: `of` is an enumerator.
   [[nodiscard]] constexpr Reason reason(EvidenceKind of) const {
     auto const i = static_cast<std::size_t>(of);

@@ -36,14 +36,13 @@ struct LossLimits {
   double most_width{};  ///< greatest loss of width, at the fore-edge
 };
 
-/// Returns the possible loss for a state of the leaf. `least` is less than zero, since sheets of one name differ:
-/// chancery of the fifteenth century is 300-315 x 420-460 mm in Cambridge University Library, 4.5 % either side of its
-/// middle. Losses of copies measured against uncut ones: one binding 5-10 % of height, a rebinding up to 18 %. If the
+/// Returns the possible loss for a state of the leaf. `least` is less than zero, since sheets of one name differ
+/// (`sheets_of_a_name_differ`). Losses of copies measured against uncut ones: one binding 5-10 % of height, a rebinding up to 18 %. If the
 /// state is unknown the limit is a quarter: of 3,024 copies in the British Museum's catalogue of incunables, 2.4 % lost
 /// more. A chancery folio of the Morgan Library with inlaid leaves, 216 x 145 mm, lost 31 % and 36 %. The limits in
 /// between are common practice.
 [[nodiscard]] constexpr LossLimits loss_limits(LeafState state) {
-  constexpr double spread = -0.045;
+  constexpr double spread = -sheets_of_a_name_differ;
   switch (state) {
   case LeafState::uncut:
     return {spread, 0.045, 0.045};
@@ -153,20 +152,34 @@ inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSiz
   return origins;
 }
 
-/// Returns the named sheet of the years and the place that is most similar to a sheet, or no value if none has both
-/// sides within a tenth. Without years, those of the hand press are used.
-inline std::optional<SheetSize> named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
+namespace detail {
+/// `candidate`: the sheet is one from which its leaf can have been cut; null if any will do.
+inline std::optional<SheetSize> named_like(Sheet<millimetres> const& sheet, FormatCandidate const* candidate,
+                                           std::optional<YearRange> years, Region place) {
   auto const when = years.value_or(years_of_paper);
   std::optional<SheetSize> like;
   double least = 0.1;
   for (auto const& size : usable_for({when.from, when.to}, place)) {
-    if (!size.is_of_sheets()) continue;
+    if (!size.is_of_sheets() || (candidate != nullptr && !candidate->fits(size.sheet()))) continue;
     auto const off_long = size.long_side() / sheet.long_side() - 1,
                off_short = size.short_side() / sheet.short_side() - 1;
     auto const off = (std::max)(off_long < 0 ? -off_long : off_long, off_short < 0 ? -off_short : off_short);
     if (off < least) least = off, like = size;
   }
   return like;
+}
+} // namespace detail
+
+/// Returns the named sheet of the years and the place that is most similar to a sheet, or no value if none has both
+/// sides within a tenth. Without years, those of the hand press are used.
+inline std::optional<SheetSize> named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
+  return detail::named_like(sheet, nullptr, years, place);
+}
+/// The same for the sheet of a candidate, of those from which its leaf can have been cut. Precondition: the candidate
+/// has a kind of leaf.
+inline std::optional<SheetSize> named_like(FormatCandidate const& candidate, std::optional<YearRange> years,
+                                           Region place) {
+  return detail::named_like(candidate.sheet, &candidate, years, place);
 }
 
 /// Returns words for the origin of the paper, such as "whole sheets".

@@ -25,15 +25,20 @@ struct LeafShape {
   std::uint32_t gatherings{}; ///< bit k: some scheme has gatherings of k leaves (k up to 31)
   /// index of the first scheme with gatherings of k leaves, or of the first of all if none has them
   std::array<std::uint8_t, 32> first_gathering{};
-  std::size_t group{};         ///< group of its format, see `format_group`
-  std::size_t ranked{};        ///< index of its number of leaves in `ranked_leaves`
-  std::size_t ranked_half{};   ///< index of half its number of leaves; `ranked` if that is not ranked
-  std::size_t format_number{}; ///< kinds of one format have the same number, from 0
-  /// logarithms of the numbers of parts into which the long and the short side are divided
-  double log_long{}, log_short{};
+  std::size_t group{};                ///< group of its format, see `format_group`
+  std::size_t ranked{};               ///< index of its number of leaves in `ranked_leaves`
+  std::size_t ranked_half{};          ///< index of half its number of leaves; `ranked` if that is not ranked
+  std::size_t format_number{};        ///< kinds of one format have the same number, from 0
+  double parts_long{}, parts_short{}; ///< numbers of parts into which the long and the short side are divided
+  double log_long{}, log_short{};     ///< their logarithms
   /// How common this division of the sheet is among the kinds of its format: two twelves make a 24° in one way, all
-  /// other schemes in another (.08 and .92: proposed).
+  /// other schemes in another. Its chain lines run either way (Cim, Le Livre III, 1907, pp. 89-90); nobody has counted
+  /// them, so both are as common.
   double share{1};
+  /// true if the format has several kinds, which gatherings may tell apart
+  bool of_several{};
+  /// true if manuals have a whole sheet of as many leaves in two gatherings, beside half-sheets
+  bool two_to_sheet{};
   /// The sum of the shares of all kinds with the same number of leaves, including this one, for each `Shape`.
   std::array<double, 5> sharers{};
   /// Frequency with which a random leaf has the watermark at the first place and the countermark at the second, indexed
@@ -70,9 +75,15 @@ namespace detail {
   for (std::size_t a = 0; a < 8; ++a)
     for (std::size_t b = 0; b < 8; ++b) shape.marks[a][b] += (found[a][b] / cases - shape.marks[a][b]) / n;
 }
+/// Whether the scheme is of a whole sheet in two gatherings, and not what the trade calls two half-sheets worked together.
+[[gnu::cold]] inline bool is_two_to_sheet(SchemeFacts const& facts, int leaves) {
+  bool const halves = facts.sheets == 1 && facts.gatherings == 2 && facts.gathered[0] == facts.gathered[1];
+  return halves && 2 * facts.gathered[0] == leaves && facts.scheme.id().find("half_sheet") == std::string_view::npos;
+}
 /// Adds the gatherings of the scheme with this index.
 [[gnu::cold]] inline void add_gatherings(LeafShape& shape, int scheme) {
   auto const& facts = scheme_facts()[static_cast<std::size_t>(scheme)];
+  shape.two_to_sheet = shape.two_to_sheet || is_two_to_sheet(facts, shape.leaves);
   for (int g = 0; g < facts.gatherings; ++g) {
     auto const leaves = facts.gathered[static_cast<std::size_t>(g)];
     auto const bit = leaves < 32 ? std::uint32_t{1} << leaves : 0;
@@ -115,8 +126,8 @@ class AllLeafShapes {
     auto const half = ranked_number(shape.leaves / 2);
     shape.ranked_half = 2 * ranked_leaves[half] == shape.leaves ? half : shape.ranked;
     shape.format_number = known ? format_number : formats;
+    shape.parts_long = n.long_side, shape.parts_short = n.short_side;
     shape.log_long = real::log(n.long_side), shape.log_short = real::log(n.short_side);
-    if (shape.leaves == 24 && shape.format.shape() == Shape::usual) shape.share = n.long_side == 8 ? 0.08 : 0.92;
     return shape;
   }
   /// Computes the sums that need all kinds.
@@ -128,10 +139,17 @@ class AllLeafShapes {
         for (auto const one : shape.marks[a]) shape.one_mark[a] += one;
         shape.two_marks[a] = a == absent ? shape.marks[a][a] : shape.one_mark[a] + shape.marks[absent][a];
       }
-      for (std::size_t k = 0; k < count_; ++k)
-        if (auto const& other = shapes_[k]; other.leaves == shape.leaves)
-          shape.sharers[static_cast<std::size_t>(other.format.shape())] += other.share;
+      double alike = 0;
+      for (std::size_t k = 0; k < count_; ++k) alike += shapes_[k].format == shape.format ? 1 : 0;
+      shape.of_several = alike > 1, shape.share = 1 / alike;
     }
+    for (std::size_t i = 0; i < count_; ++i)
+      for (std::size_t k = 0; k < count_; ++k) {
+        auto const& other = shapes_[k];
+        if (other.leaves != shapes_[i].leaves) continue;
+        shapes_[i].sharers[static_cast<std::size_t>(other.format.shape())] += other.share;
+        shapes_[i].two_to_sheet = shapes_[i].two_to_sheet || other.two_to_sheet;
+      }
   }
 
 public:

@@ -123,7 +123,8 @@ constexpr std::string_view to_words(Reason const& reason) {
 }
 
 /// Says how the sheets were printed, given the format, if they were not simply whole sheets of single paper: "on double paper
-/// (0.93)", "by half-sheets (0.97)", "on sheets cut in two beforehand, as quarto (0.60)"; commas separate several. The text
+/// (0.93)", "by half-sheets (0.97)", "by half-sheets or two gatherings to the sheet, which one leaf does not tell (0.99)", "on sheets cut
+/// in two beforehand, as quarto (0.60)"; commas separate several. The text
 /// is empty if none of these is likelier than not. The function allocates memory.
 inline std::string printing_words(FormatCandidate const& candidate) {
   std::string text;
@@ -134,6 +135,9 @@ inline std::string printing_words(FormatCandidate const& candidate) {
   if (candidate.origin() == PaperOrigin::cut_half)
     add("on sheets cut in two beforehand, as " + detail::uncut_format(candidate), candidate.cut_half);
   if (candidate.by_half_sheets()) add("by half-sheets", candidate.half_sheets);
+  if (candidate.half_sheets_or_two())
+    add("by half-sheets or two gatherings to the sheet, which one leaf does not tell",
+        candidate.half_sheets + candidate.two_to_sheet());
   return text;
 }
 
@@ -242,7 +246,7 @@ inline std::string paper_words(FormatCandidate const& candidate, std::optional<Y
                                Region place = Region::anywhere) {
   if (candidate.stock)
     return std::string{"your paper '"}.append(*candidate.stock).append("', ").append(detail::sides(candidate.sheet));
-  auto const like = named_like(candidate.sheet, years, place);
+  auto const like = named_like(candidate, years, place);
   std::string text{"a sheet "};
   if (like) {
     std::string_view const names{like->name};

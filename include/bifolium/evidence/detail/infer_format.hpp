@@ -49,10 +49,10 @@ BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptio
   std::size_t const reading = chains == ChainLines::vertical ? 1 : chains == ChainLines::horizontal ? 2 : 0;
   detail::Weigher weigher{counted, assumed, model, tallies};
   weigher.weigh(reading);
-  auto inference = detail::Ranking{tallies, counted, assumed, model, reading}.inference();
+  auto inference = detail::Ranking{tallies, counted, assumed, model, weigher.paper(), reading}.inference();
   inference.look_next = detail::look_next(tallies, weigher.paper(), model, counted, reading);
   if (chains != ChainLines::both) return inference;
-  inference.mixed = detail::mixture(tallies, counted, assumed, model);
+  inference.mixed = detail::mixture(tallies, counted, assumed, model, weigher.paper());
   if (inference.mixed) inference.certainty = certainty_of(inference.mixed->probability, 0, 1);
   return inference;
 }

@@ -63,6 +63,25 @@ class OnPaper {
   SheetDensity const* papers_;
   NearSheets near_[population_count];
   SumsOnPaper sums_{};
+  double height_{}, width_{};       // in mm, as they probably are; 0 if not known
+  double larger_{1}, for_leaves_{}; // the sheet before any loss, as a factor; for each unit of the logarithm of leaves
+
+  [[nodiscard]] double boards() const { return counted_.seen.of == MeasureOf::leaf ? 0 : p_.boards.count(); }
+  [[nodiscard]] static double side(OptionalLength const& measured, double less) {
+    constexpr double least = 1;
+    if (!measured) return 0;
+    return measured->count() - less > least ? measured->count() - less : least;
+  }
+  void measure() {
+    auto const& seen = counted_.seen;
+    auto const less = (boards() + seen.rounded_up_to.count()) / 2;
+    auto const uncut = larger_uncut();
+    height_ = side(seen.height, less), width_ = side(seen.width, less), for_leaves_ = uncut.for_leaves;
+    larger_ = real::quick_exp(uncut.by + SheetPopulation::base_loss + 1 / loss_.tail);
+    constexpr double ratio = 0.72; // of width to height, where one of the two is not known: of most leaves
+    if (!seen.height) height_ = width_ / ratio;
+    if (!seen.width) width_ = height_ * ratio;
+  }
 
   [[nodiscard]] static LossLaw loss_of(Counted const& counted, PaperModel const& model) {
     auto const& p = counted.parameters;
@@ -164,6 +183,7 @@ public:
                                                          assumed.priors ? &*assumed.priors : nullptr},
         papers_{counted.of_paper ? model.densities().data() : skins(model)} {
     add_up();
+    if (counted.seen.height || counted.seen.width) measure();
   }
   [[nodiscard]] SumsOnPaper const& sums() const { return sums_; }
   [[nodiscard]] LogMeasures const& measures() const { return measures_; }
@@ -176,6 +196,41 @@ public:
     auto const mean =
         paper < population_count ? papers_[paper].mean(side) : of_stock(stocks_[paper - population_count]).mean(side);
     return mean + SheetPopulation::base_loss - (upright ? kind.log_short : kind.log_long);
+  }
+  /// Returns the least that the leaf measures, without boards; 0 mm for a side that was not measured.
+  [[nodiscard]] LeafSize<millimetres> least_leaf() const {
+    auto const& seen = counted_.seen;
+    auto const less = boards() + seen.rounded_up_to.count();
+    return {millimetres{side(seen.height, less)}, millimetres{side(seen.width, less)}};
+  }
+  /// Gives a candidate the sheet that the leaf implies with the usual loss. Precondition: a side was measured.
+  void imply_sheet(FormatCandidate& candidate) const {
+    auto const& kind = *candidate.kind;
+    auto const lost = larger_ + for_leaves_ * (kind.log_long + kind.log_short);
+    LeafSize<millimetres> const uncut{millimetres{lost * height_}, millimetres{lost * width_}};
+    bool const upright = kind.lay.long_side == Axis::left_right;
+    auto const across = kind.parts_short * (upright ? uncut.height : uncut.width).count();
+    auto const along = kind.parts_long * (upright ? uncut.width : uncut.height).count();
+    candidate.uncut = uncut;
+    // made in its place: assigned, it would be read back before it is written (a thirtieth of the whole inference)
+    ::new (&candidate.sheet) Sheet<millimetres>{millimetres{across}, millimetres{along > across ? along : across}};
+  }
+  /// Gives a candidate the likeliest sheet from which the leaf can have been cut, if the paper that explains it best has no such
+  /// sheets: that of another population or, if unusual paper is likelier than all of them, the one that the leaf implies.
+  [[gnu::cold, gnu::noinline]] void find_fitting_sheet(FormatCandidate& candidate, PaperModel const& model) const {
+    auto const* const on_each = shares_.on_each(*candidate.kind);
+    auto const size = sizes(*candidate.kind);
+    double most = 0, all = 0;
+    std::size_t paper = 0;
+    for (std::size_t k = 1; k < population_count; ++k) {
+      if (!(size[k] > 0) || !candidate.fits(model.sheets()[k])) continue;
+      auto const here = on_each[k] * size[k];
+      all += here;
+      if (here > most) most = here, paper = k;
+    }
+    if (paper == 0 || all < on_each[0] * size[0]) return imply_sheet(candidate);
+    candidate.sheet = model.sheets()[paper];
+    candidate.uncut = leaf_size(candidate.kind->lay, candidate.sheet);
   }
   /// Returns the probability of the size on each population alone.
   [[nodiscard]] std::array<double, population_count> sizes(LeafShape const& kind) const {

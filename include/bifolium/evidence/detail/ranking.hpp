@@ -14,8 +14,9 @@ class Ranking {
   Counted const& counted_;
   Assumptions const& assumed_;
   PaperModel const& model_;
+  OnPaper const& paper_;
   std::size_t reading_;
-  bool leaf_tells_sheet_;
+  bool leaf_tells_sheet_, measured_;
   double all_;
   ByFormat weights_[evidence_kinds];             // of the kinds seen, in their order
   std::array<Reason, evidence_kinds> reasons_{}; // without their weights
@@ -48,9 +49,9 @@ class Ranking {
     return cut * counted_.gathering.cut(*tally.kind) / counted_.gathering.all(*tally.kind);
   }
 
-  /// How likely it was printed by half-sheets: where the gathering was seen it tells, and otherwise how books are made
+  /// How likely its gatherings are half a sheet: where the gathering was seen it tells, and otherwise how books are made
   /// up.
-  [[nodiscard]] double half_sheets(LeafShape const& kind, double cut) const {
+  [[nodiscard]] double of_half_a_sheet(LeafShape const& kind, double cut) const {
     if (kind.leaves < 4 || kind.leaves > 2 * most_gathered) return 0;
     auto const& seen = counted_.seen;
     if (seen.gathering_leaves) return 2 * *seen.gathering_leaves == kind.leaves && !seen.alternating_with ? 1 - cut : 0;
@@ -80,11 +81,25 @@ class Ranking {
     return Sheet<millimetres>{implied.least.short_side() * larger, implied.least.long_side() * larger};
   }
 
+  /// Finds the sheet of a candidate. The population that explains the leaf best tells it, if it has such sheets.
+  /// `told`: it is one of the first, which are told in words. Of others that are improbable no other population is asked.
+  void find_sheet(FormatCandidate& candidate, std::size_t population, bool told) const {
+    constexpr double probable = 0.001;
+    if (population > 0 || !measured_) {
+      candidate.sheet = model_.sheets()[population];
+      candidate.uncut = leaf_size(candidate.kind->lay, candidate.sheet);
+      if (candidate.fits(candidate.uncut)) return;
+    }
+    if (!told && candidate.probability < probable) return paper_.imply_sheet(candidate);
+    paper_.find_fitting_sheet(candidate, model_);
+  }
+
 public:
   Ranking(Tallies const& tallies, Counted const& counted, Assumptions const& assumed, PaperModel const& model,
-          std::size_t reading)
-      : tallies_{tallies}, counted_{counted}, assumed_{assumed}, model_{model}, reading_{reading},
-        leaf_tells_sheet_{leaf_tells_sheet(counted)}, all_{tallies.all(reading)} {
+          OnPaper const& paper, std::size_t reading)
+      : tallies_{tallies}, counted_{counted}, assumed_{assumed}, model_{model}, paper_{paper}, reading_{reading},
+        leaf_tells_sheet_{leaf_tells_sheet(counted)}, measured_{counted.seen.height || counted.seen.width},
+        all_{tallies.all(reading)} {
     ByFormat priors{}, rest, sorted;
     double prior = 0;
     for (std::size_t i = 0; i < tallies.count; ++i) {
@@ -108,39 +123,40 @@ public:
   }
 
   /// Fills a candidate that has its kinds of reasons.
-  void fill(FormatCandidate& candidate, Tally const& tally) const {
+  void fill(FormatCandidate& candidate, Tally const& tally, bool told) const {
     bool const own = tally.paper >= population_count;
     auto const* const stock = own ? &assumed_.stocks[tally.paper - population_count] : nullptr;
     auto const here = tally.together[reading_];
     candidate.format = tally.kind->format;
     candidate.probability = here / all_;
     candidate.scheme = Attested{static_cast<SchemeRow>(tally.scheme)};
-    candidate.sheet = own ? stock->sheet : model_.sheets()[tally.paper];
-    if (own)
-      candidate.stock = stock->name;
-    else if (leaf_tells_sheet_)
-      candidate.sheet = sheet_of_leaf(*tally.kind, candidate.sheet);
-    candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
     candidate.kind = tally.kind;
+    if (own)
+      candidate.stock = stock->name, candidate.sheet = stock->sheet;
+    else
+      find_sheet(candidate, tally.paper, told);
+    if (leaf_tells_sheet_ && !own) candidate.sheet = sheet_of_leaf(*tally.kind, candidate.sheet);
+    if (leaf_tells_sheet_ || own) candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
     candidate.twofold = here > 0 ? tally.twofold / here : 0;
     candidate.cut_half = cut_half(tally);
-    candidate.half_sheets = half_sheets(*tally.kind, candidate.cut_half);
+    auto const half = of_half_a_sheet(*tally.kind, candidate.cut_half);
+    candidate.half_sheets = tally.kind->two_to_sheet ? half / 2 : half;
     auto const number = static_cast<std::size_t>(&tally - tallies_.of_format);
     for (std::size_t k = 0; k < tallies_.seen_count; ++k)
       candidate.reasons[tallies_.seen[k]].weight = weights_[k][number];
   }
   [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
     FormatCandidate candidate;
-    candidate.reasons = reasons_;
-    fill(candidate, tally);
+    candidate.reasons = reasons_, candidate.leaf = paper_.least_leaf();
+    fill(candidate, tally, true);
     return candidate;
   }
   /// Returns the whole answer except a mixture. The function allocates memory for the candidates.
   [[nodiscard]] Inference inference() const {
     FormatCandidate pattern; // all have the same kinds of reasons
-    pattern.reasons = reasons_;
+    pattern.reasons = reasons_, pattern.leaf = paper_.least_leaf();
     Inference inference{.candidates = std::vector<FormatCandidate>(candidates_, pattern)};
-    for (std::size_t i = 0; i < candidates_; ++i) fill(inference.candidates[i], *order_[i]);
+    for (std::size_t i = 0; i < candidates_; ++i) fill(inference.candidates[i], *order_[i], i < 2);
     inference.none_of_these = tallies_.none[reading_] / all_;
     inference.own_priors = assumed_.priors.has_value();
     inference.own_books = assumed_.model != nullptr && assumed_.model->own_books() > 0;
@@ -167,7 +183,8 @@ public:
 /// Returns the best pair of formats if chain lines run both ways, compared with all other pairs and with one format on
 /// two papers.
 [[gnu::cold]] inline std::optional<MixedFormats> mixture(Tallies const& tallies, Counted const& counted,
-                                                         Assumptions const& assumed, PaperModel const& model) {
+                                                         Assumptions const& assumed, PaperModel const& model,
+                                                         OnPaper const& paper) {
   auto const mixed = counted.parameters.mixed_formats;
   // fifteenth-century paper with turned chain lines is cut paper, and so a mixture
   auto const twofold = counted.age.twofold - PaperAge::of(1450, counted.seen.place).twofold;
@@ -194,8 +211,8 @@ public:
       if (here > most) most = here, vertical = &a, horizontal = &b;
     }
   if (!(most > 0) || most < least_share * all) return std::nullopt;
-  return MixedFormats{Ranking{tallies, counted, assumed, model, 1}.candidate(*vertical),
-                      Ranking{tallies, counted, assumed, model, 2}.candidate(*horizontal), most / all};
+  return MixedFormats{Ranking{tallies, counted, assumed, model, paper, 1}.candidate(*vertical),
+                      Ranking{tallies, counted, assumed, model, paper, 2}.candidate(*horizontal), most / all};
 }
 
 } // namespace detail

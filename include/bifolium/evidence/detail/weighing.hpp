@@ -189,9 +189,9 @@ public:
     }
     tallies_.none[0] = chance;
     for (std::size_t r = 1; r < chain_readings; ++r) tallies_.none[r] = chance * p_.chance.chain_lines;
-    KindShares own_shares;
-    if (own_priors_) own_shares = kind_shares(priors_);
-    auto const& shares = own_priors_ ? own_shares : usual_kind_shares();
+    auto shares = own_priors_ ? kind_shares(priors_) : usual_kind_shares();
+    if (auto const& leaves = counted_.seen.gathering_leaves)
+      share_by_gathering(shares, *leaves, counted_.seen.alternating_with.value_or(*leaves));
     auto const& twofold = ask();
     auto const some = 1 - priors_.none_of_these;
     for (std::size_t i = 0; i < kinds_.size(); ++i) add(i, some * shares[i], twofold, reading);
