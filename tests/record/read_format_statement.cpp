@@ -149,7 +149,7 @@ TEST_CASE("words before a format that say more than its paper") { // common prac
     REQUIRE(read);
     CHECK(read->formats.size() + read->unread.size() == 2); // none is dropped
   }
-  for (auto text : {"formerly 8vo", "called 8vo", "imitating 8vo"}) {
+  for (auto text : {"formerly 8vo", "called 8vo", "imitating 8vo", "formerly called 8vo", "so-called 8vo"}) {
     INFO(text);
     auto const read = read_format_statement(text);
     REQUIRE(read);

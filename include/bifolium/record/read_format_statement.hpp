@@ -79,6 +79,7 @@ inline Expected<FormatStatement> read_format_characters(std::string_view text) {
   TextCursor cursor{text};
   cursor.take_blanks();
   auto const begin = cursor.at();
+  std::size_t blank = begin; // the first after the cursor, which is looked for once a word
   while (true) {
     cursor.take_blanks();
     if (auto const found = format_at_start(cursor.rest()); found && found->bytes > 0) {
@@ -86,8 +87,12 @@ inline Expected<FormatStatement> read_format_characters(std::string_view text) {
       cursor.skip(found->bytes);
     } else if (read.formats.empty()) {
       auto const from = cursor.at();
-      auto const to_blank = TextCursor{text, from}.take_until(is_space);
-      bool const whole = is_word_of(words_of_format_doubt, to_blank); // peut-être
+      bool whole = false;
+      if (blank <= from) {
+        auto const to_blank = TextCursor{text, from}.take_until(is_space);
+        blank = from + to_blank.size();
+        whole = is_word_of(words_of_format_doubt, to_blank); // peut-être
+      }
       while (!cursor.at_end() && !is_space(cursor.character().value) && (whole || cursor.peek() != '-')) cursor.skip(1);
       if (cursor.at_end()) return cursor.error_from(begin, Problem::unknown_format);
       auto const word = text.substr(from, cursor.at() - from);
@@ -98,6 +103,8 @@ inline Expected<FormatStatement> read_format_characters(std::string_view text) {
         read.probable = true;
       else if (is_word_of(words_of_paper, word))
         read.paper.append(read.paper.empty() ? "" : " ").append(word);
+      else if (!read.unread.empty() && from <= read.unread.back().to + 1) // the next of several words
+        read.unread.back().to = cursor.at();
       else
         read.unread.push_back({from, cursor.at()});
       static_cast<void>(cursor.take('-')); // Gr.-8°
