@@ -160,13 +160,14 @@ struct Implied {
 /// An edit of the text of one field. Edits of one text do not overlap. If two begin at the same place, the one that
 /// removes no text comes first in the result.
 struct Edit {
-  Field field{};      ///< the field
+  Field field{};      ///< the field whose text is edited
   SlipKind kind{};    ///< the slip that the edit corrects
   std::size_t from{}; ///< position of the first byte that is removed
   std::size_t to{};   ///< position after the last byte that is removed
   TextPlace at{};     ///< line and column of the removed text
   std::string old{};  ///< the removed text; it has no characters if the edit only adds
   std::string put{};  ///< the new text; it has no characters if the edit only removes
+  Field corrects{};   ///< the field whose value is corrected: `field`, or one that its text states beside its own value
   friend bool operator==(Edit const&, Edit const&) = default;
 };
 
@@ -185,11 +186,15 @@ struct Finding {
 };
 
 /// Returns the text of a field after those of the edits that belong to this field. Precondition: the edits were made
-/// for this text.
+/// for this text, so that each removes what it says.
 [[nodiscard]] inline std::string edited(std::string_view text, Field field, std::vector<Edit> const& edits) {
   std::vector<detail::TextEdit> of_field;
-  for (auto const& edit : edits)
-    if (edit.field == field) of_field.push_back({{edit.from, edit.to}, edit.put});
+  for (auto const& edit : edits) {
+    if (edit.field != field) continue;
+    if (edit.from > edit.to || edit.to > text.size() || TextSpan{edit.from, edit.to}.of(text) != edit.old)
+      broken("an edit must be of the text to which it is applied");
+    of_field.push_back({{edit.from, edit.to}, edit.put});
+  }
   return detail::edited(text, of_field);
 }
 
@@ -198,8 +203,9 @@ struct Repair {
   std::vector<Edit> edits{}; ///< one or two edits; none for the description as it is
   /// the letters with which the formula must be read, if they are not the stated ones
   std::optional<Letters> letters{};
-  std::int64_t leaves{};                    ///< number of leaves of the book after the edits
-  std::optional<std::string> formula{};     ///< the formula after the edits, if there is one
+  std::int64_t leaves{}; ///< number of leaves of the book after the edits
+  std::optional<std::string>
+      formula{}; ///< the formula after the edits, if there is one, with what its text states beside it
   std::optional<std::string> pagination{};  ///< the pagination after the edits, if there is one
   std::optional<std::string> leaves_text{}; ///< the stated number of leaves after the edits, if there is one
   std::string says{};                       ///< the slip in words
@@ -218,7 +224,7 @@ struct Repair {
 [[nodiscard]] inline std::optional<std::string_view> what_settles(Repair const& repair) noexcept {
   if (!repair.edits.empty()) {
     auto const& edit = repair.edits.front();
-    auto const* in_leaves = edit.field == Field::leaves ? detail::row_of(edit.kind).settles_leaves : nullptr;
+    auto const* in_leaves = edit.corrects == Field::leaves ? detail::row_of(edit.kind).settles_leaves : nullptr;
     return in_leaves != nullptr ? std::string_view{in_leaves} : what_settles(edit.kind);
   }
   return repair.letters ? std::optional{what_settles(SlipKind::alphabet)} : std::nullopt;

@@ -27,6 +27,9 @@ template <class T> struct Stated {
   T value;            ///< the meaning of the text
   std::string text{}; ///< the text as written
   TextPlace at{};     ///< line and column at which the text begins in its field
+  /// the field of which the text is a part, if the text of another field states the value: pages after a formula
+  std::optional<Field> in{};
+  std::size_t from{}; ///< position at which the text begins in its field, in bytes
   friend bool operator==(Stated const&, Stated const&) = default;
 };
 

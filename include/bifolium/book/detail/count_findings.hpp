@@ -11,15 +11,27 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Converts an edit of a text to an edit of a field.
-inline Edit edit_of(Field field, SlipKind kind, std::string_view text, TextPlace start, TextEdit const& edit) {
-  return {field,
+/// Converts an edit of the text of a value to an edit of the field of which this text is all or a part.
+template <class T> Edit edit_of(Field corrects, SlipKind kind, Stated<T> const& stated, TextEdit const& edit) {
+  return {stated.in.value_or(corrects),
           kind,
-          edit.span.from,
-          edit.span.to,
-          place_after(start, place_in(text, edit.span.from)),
-          std::string{text.substr(edit.span.from, edit.span.to - edit.span.from)},
-          edit.put};
+          stated.from + edit.span.from,
+          stated.from + edit.span.to,
+          place_after(stated.at, place_in(stated.text, edit.span.from)),
+          std::string{edit.span.of(stated.text)},
+          edit.put,
+          corrects};
+}
+/// Returns the text of a value after the edits of its field that are in it, or of these those that correct this value.
+template <class T>
+std::string edited(Stated<T> const& stated, Field field, std::vector<Edit> const& edits,
+                   std::optional<Field> corrects = {}) {
+  std::vector<TextEdit> of_text;
+  for (auto const& edit : edits)
+    if (edit.field == stated.in.value_or(field) && edit.corrects == corrects.value_or(edit.corrects) &&
+        edit.from >= stated.from && edit.to <= stated.from + stated.text.size())
+      of_text.push_back({{edit.from - stated.from, edit.to - stated.from}, edit.put});
+  return edited(stated.text, of_text);
 }
 
 class CountFindings {
@@ -166,8 +178,7 @@ public:
       edit.what = FormulaEdit::What::supply_all;
       edit.a = 8;
       for (auto const& one : writer.of_all_counts(edit))
-        note.edits.push_back(
-            edit_of(Field::formula, SlipKind::omitted_exponent, book_.formula->text, book_.formula->at, one));
+        note.edits.push_back(edit_of(Field::formula, SlipKind::omitted_exponent, *book_.formula, one));
     }
     note.settle = "the number of leaves of these gatherings";
     audit_.findings.push_back(note);

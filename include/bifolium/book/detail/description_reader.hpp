@@ -95,22 +95,23 @@ class DescriptionReader : FormulaFieldReader {
   // -- size ----------------------------------------------------------------------------------------------------------
 
   /// A height with what is stated beside it: "19 x 12 cm (8vo)", "12 cm bound to 20 cm". A number without a unit is in
-  /// millimetres. `at`: where the text begins in the field that it is from.
-  void size(SizeStatement const& read, std::string_view text, TextPlace at) {
-    book_.height = stated(SizeRange{*read.height}, text, at);
-    if (read.width) beside_.width_in_size = stated(SizeRange{*read.width}, text, at);
-    if (read.binding) beside_.binding_in_size = stated(SizeRange{*read.binding}, text, at);
-    formats_beside(read.formats, text, at);
+  /// millimetres.
+  void size(SizeStatement const& read, Part const& text) {
+    book_.height = stated(SizeRange{*read.height}, text);
+    if (beside_.size_in != Field::height) book_.height->in = beside_.size_in;
+    if (read.width) beside_.width_in_size = stated(SizeRange{*read.width}, text);
+    if (read.binding) beside_.binding_in_size = stated(SizeRange{*read.binding}, text);
+    formats_beside(read.formats, text);
     if (read.gathered && read.gathered->size() == 1)
-      beside_.gatherings_in_size = stated(int{read.gathered->term(0)}, text, at);
+      beside_.gatherings_in_size = stated(int{read.gathered->term(0)}, text);
   }
   /// Formats beside a size; of several none is taken.
-  void formats_beside(std::vector<Format> const& formats, std::string_view text, TextPlace at) {
-    if (formats.size() == 1) beside_.format_in_size = stated(Format{formats[0]}, text, at);
-    if (formats.size() > 1) several_formats(beside_.size_in, formats, text, at);
+  void formats_beside(std::vector<Format> const& formats, Part const& text) {
+    if (formats.size() == 1) beside_.format_in_size = stated(Format{formats[0]}, text);
+    if (formats.size() > 1) several_formats(beside_.size_in, formats, text);
   }
-  void several_formats(Field field, std::vector<Format> const& formats, std::string_view text, TextPlace at) {
-    doubt(field, {error_at(Problem::several_formats, at, trimmed(text, " "))});
+  void several_formats(Field field, std::vector<Format> const& formats, Part const& text) {
+    doubt(field, {error_at(Problem::several_formats, text.at, trimmed(text.text, " "))});
     if (book_.formats.empty()) book_.formats = formats;
   }
   void height() {
@@ -118,7 +119,7 @@ class DescriptionReader : FormulaFieldReader {
     auto const read = read_size(texts_.height, SheetUnit::mm);
     if (!read) return unread(Field::height, read.error(), texts_.height);
     for (auto const span : read->unread) rest(Field::height, texts_.height, span);
-    size(*read, texts_.height, {});
+    size(*read, Part{texts_.height});
   }
   Expected<SizeRange> side(Field field, std::string_view text) {
     auto const read = read_size(text, SheetUnit::mm);
@@ -143,7 +144,7 @@ class DescriptionReader : FormulaFieldReader {
     book_.pagination = stated(Pagination{extent->pagination}, text);
     if (auto const plates = extent->leaves_of_plates())
       beside_.plates_in_pages =
-          stated(std::int64_t{*plates}, TextSpan{extent->plates.front().at.from, extent->plates.back().at.to}.of(text));
+          stated(std::int64_t{*plates}, part(text, {extent->plates.front().at.from, extent->plates.back().at.to}));
   }
   /// A size after the pages, or formats alone. Without effect if the record has a height of its own.
   bool size_after_extent(TextSpan span) {
@@ -152,13 +153,13 @@ class DescriptionReader : FormulaFieldReader {
       for (auto const part : read->unread)
         if (!part.of(words).starts_with("+"))
           rest(Field::pagination, text, {span.from + part.from, span.from + part.to});
-      if (texts_.height.empty()) beside_.size_in = Field::pagination, size(*read, words, place_in(text, span.from));
+      if (texts_.height.empty()) beside_.size_in = Field::pagination, size(*read, part(text, span));
       return true;
     }
     auto const formats = SizeReader{words, {}}.read_formats();
     if (texts_.height.empty() && !formats.empty()) {
       beside_.size_in = Field::pagination;
-      formats_beside(formats, words, place_in(text, span.from));
+      formats_beside(formats, part(text, span));
     }
     return !formats.empty();
   }
@@ -208,7 +209,7 @@ class DescriptionReader : FormulaFieldReader {
     if (!read) return unread(Field::format, read.error(), texts_.format);
     for (auto const span : read->unread) rest(Field::format, texts_.format, span);
     if (read->formats.size() == 1) book_.format = stated(Format{read->formats[0]}, texts_.format);
-    if (read->formats.size() > 1) several_formats(Field::format, read->formats, texts_.format, {});
+    if (read->formats.size() > 1) several_formats(Field::format, read->formats, Part{texts_.format});
     if (read->probable) doubt(Field::format, {TextCursor{texts_.format}.error_from(0, Problem::format_doubted)});
     if (read->gatherings_of) beside_.gatherings_in_format = stated(int{*read->gatherings_of}, texts_.format);
   }

@@ -56,8 +56,20 @@ protected:
   void doubt(Field field, std::vector<Error> const& warnings) {
     for (auto const& one : warnings) book_.doubts.push_back({field, one});
   }
-  template <class T> static Stated<T> stated(T value, std::string_view text, TextPlace at = {}) {
-    return {static_cast<T&&>(value), std::string{text}, at};
+  /// The text of a value, which is that of a field or a part of it.
+  struct Part {
+    std::string_view text{};
+    std::size_t from{};
+    TextPlace at{};
+  };
+  static Part part(std::string_view text, TextSpan span) {
+    return {span.of(text), span.from, place_in(text, span.from)};
+  }
+  template <class T> static Stated<T> stated(T value, Part const& part) {
+    return {static_cast<T&&>(value), std::string{part.text}, part.at, {}, part.from};
+  }
+  template <class T> static Stated<T> stated(T value, std::string_view text) {
+    return stated(static_cast<T&&>(value), Part{text});
   }
   /// The field, if there is a text and it can be read.
   template <class T, class Read>

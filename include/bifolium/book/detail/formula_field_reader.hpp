@@ -19,16 +19,18 @@ class FormulaFieldReader : protected FieldReader {
     std::string_view const tail = note.formula.tail();
     auto const tail_at = tail.empty() ? text.npos : text.rfind(tail);
     if (note.signing) {
-      auto const at = text.find('$');
       auto const own = note.formula.signing();
-      beside_.signing_in_formula =
-          stated(Signing{*note.signing}, own ? std::string_view{*own} : tail, place_in(text, at == text.npos ? 0 : at));
+      std::string_view const words = own ? std::string_view{*own} : tail;
+      auto const at = text.find('$'), before = words.find('$'); // which is in the text of every statement of signing
+      auto const from = at == text.npos || before == words.npos || at < before ? 0 : at - before;
+      beside_.signing_in_formula = stated(Signing{*note.signing}, Part{words, from, place_in(text, from)});
     }
     if (tail_at == text.npos) return;
     if (auto const from = pagination_place(tail); from && note.pages) {
       auto const pages = tail.substr(*from);
       if (auto const extent = read_stated_pages(pages, limits_))
-        beside_.pages_in_formula = stated(Pagination{extent->pagination}, pages, place_in(text, tail_at + *from));
+        beside_.pages_in_formula =
+            stated(Pagination{extent->pagination}, part(text, {tail_at + *from, tail_at + tail.size()}));
     }
   }
   /// The words of which warnings quote the beginning, as the formula keeps them: in a note, or in the text after it. Notes
@@ -94,8 +96,12 @@ class FormulaFieldReader : protected FieldReader {
     if (warning.problem == Problem::total_contradicts && texts_.leaves.empty() && !book_.leaves) {
       TextCursor cursor{warning.found_text()};
       while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
-      if (auto const number = cursor.take_number(most_number)) {
-        book_.leaves = stated(std::int64_t{*number}, warning.found_text(), warning.place.value_or(TextPlace{}));
+      auto const at = warning.place.value_or(TextPlace{});
+      auto const from = position_of(texts_.formula, at);
+      bool const whole = texts_.formula.substr(from).starts_with(warning.found_text());
+      if (auto const number = whole ? cursor.take_number(most_number) : std::nullopt) {
+        book_.leaves = stated(std::int64_t{*number}, Part{warning.found_text(), from, at});
+        book_.leaves->in = Field::formula;
         return;
       }
     }

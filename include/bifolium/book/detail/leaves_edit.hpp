@@ -20,7 +20,7 @@ inline bool write_leaves_edit(Stated<std::int64_t> const& stated, LeavesVariant 
   if (at == stated.text.npos) return false;
   TextEdit const edit{{at, at + figure.size()}, std::to_string(variant.leaves)};
   repair.leaves_text = edited(stated.text, {edit});
-  repair.edits.push_back(edit_of(Field::leaves, variant.kind, stated.text, stated.at, edit));
+  repair.edits.push_back(edit_of(Field::leaves, variant.kind, stated, edit));
   return true;
 }
 

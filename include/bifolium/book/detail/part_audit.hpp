@@ -69,7 +69,7 @@ class PartAudit {
   template <class T>
   static Stated<T> piece(T value, Stated<T> const& whole, PlaceCounter& places, TextSpan span, std::string text) {
     return {static_cast<T&&>(value), static_cast<std::string&&>(text),
-            place_after(whole.at, places.place(whole.text, span.from))};
+            place_after(whole.at, places.place(whole.text, span.from)), whole.in, whole.from + span.from};
   }
   /// Returns the description of one part, or no value if a piece cannot be read by itself.
   [[nodiscard]] std::optional<Description> part(std::size_t i) {
@@ -89,22 +89,16 @@ class PartAudit {
         piece(Pagination{extent->pagination}, *book_.pagination, in_pagination_, paginations_[i], page_text);
     return one;
   }
-  /// Gives the repairs of a part the places of the whole texts. A unit that the part borrowed from the end of the
-  /// statement ("120; 246 p.") is not in its own text, so a repair that edits it is left out.
-  void lift(std::vector<Repair>& repairs, std::size_t i) const {
-    auto const own = paginations_[i].to - paginations_[i].from;
+  /// Names the part in its repairs. A unit that the part borrowed from the end of the statement ("120; 246 p.") is not in
+  /// its own text, so a repair that edits it is left out.
+  void name_part(std::vector<Repair>& repairs, std::size_t i) const {
+    auto const end = book_.pagination->from + paginations_[i].to;
     std::erase_if(repairs, [&](Repair const& repair) {
       for (auto const& edit : repair.edits)
-        if (edit.field == Field::pagination && edit.to > own) return true;
+        if (edit.corrects == Field::pagination && edit.to > end) return true;
       return false;
     });
-    for (auto& repair : repairs) {
-      for (auto& edit : repair.edits) {
-        auto const from = edit.field == Field::formula ? formulas_[i].from : paginations_[i].from;
-        edit.from += from, edit.to += from;
-      }
-      repair.says = "part " + std::to_string(i + 1) + ": " + repair.says;
-    }
+    for (auto& repair : repairs) repair.says = "part " + std::to_string(i + 1) + ": " + repair.says;
   }
 
 public:
@@ -172,7 +166,7 @@ private:
     PartRepairs repairs{book_, weights_, leaves};
     for (std::size_t i = 0; i < parts.size(); ++i) {
       if (answers[i].leaves) continue;
-      lift(answers[i].repairs, i);
+      name_part(answers[i].repairs, i);
       repairs.add(answers[i].repairs, parts[i].formula->value.leaves(), answers[i].share_none);
     }
     repairs.write(audit_);

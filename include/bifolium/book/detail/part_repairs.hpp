@@ -32,8 +32,8 @@ class PartRepairs {
     if (ways.empty() || ways[0].count > 1 || !write_leaves_edit(*book_.leaves, ways[0], one.repair))
       return std::nullopt;
     if (ways[0].count == 1)
-      one.repair.says +=
-          (one.repair.says.empty() ? "" : "; and ") + in_words(one.repair.edits.back(), book_.leaves->text);
+      one.repair.says += (one.repair.says.empty() ? "" : "; and ") +
+                         in_words(one.repair.edits.back(), book_.leaves->text, book_.leaves->from);
     one.score *= real::exp(ways[0].score);
     return one;
   }
@@ -47,7 +47,7 @@ public:
     all_[0].score = 1;
   }
 
-  /// Combines the repairs of a part with those of the parts before it. Their edits have the places of the whole text.
+  /// Combines the repairs of a part with those of the parts before it.
   void add(std::vector<Repair> const& of_part, std::int64_t leaves_of_part, double share_none) {
     std::vector<Combined> combined;
     for (auto const& before : all_)
@@ -76,8 +76,8 @@ public:
     for (auto& [repair, score] : kept) {
       if (!list.takes(score / total)) break;
       if (repair.edits.empty() && !repair.letters) continue;
-      repair.formula = edited(book_.formula->text, Field::formula, repair.edits);
-      repair.pagination = edited(book_.pagination->text, Field::pagination, repair.edits);
+      repair.formula = edited(*book_.formula, Field::formula, repair.edits);
+      repair.pagination = edited(*book_.pagination, Field::pagination, repair.edits, Field::pagination);
       list.add(static_cast<Repair&&>(repair), score / total);
     }
   }

@@ -53,7 +53,7 @@ class RepairWriter {
           (without_unread && without_unread->leaves + unread == variant.leaves)) {
         repair.formula = text;
         for (std::size_t i = 0; i < edits.size(); ++i)
-          repair.edits.push_back(edit_of(Field::formula, kinds[i], stated.text, stated.at, edits[i]));
+          repair.edits.push_back(edit_of(Field::formula, kinds[i], stated, edits[i]));
         return true;
       }
     }
@@ -72,18 +72,18 @@ class RepairWriter {
     auto const read = read_stated_pages(*repair.pagination, facts_.limits());
     if (!read || read->pages() != variant.shape.pages()) return false;
     for (std::size_t i = 0; i < edits.size(); ++i)
-      repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.at, edits[i]));
+      repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated, edits[i]));
     return true;
   }
-  /// Returns the text of a field that is edited.
-  [[nodiscard]] std::string_view text_of(Field field) const {
-    if (field == Field::formula) return book_.formula->text;
-    return field == Field::pagination ? book_.pagination->text : book_.leaves->text;
+  /// Describes an edit in the text of the value that it corrects.
+  [[nodiscard]] std::string words_of(Edit const& edit) const {
+    auto const in = [&](auto const& stated) { return in_words(edit, stated.text, stated.from); };
+    if (edit.corrects == Field::formula) return in(*book_.formula);
+    return edit.corrects == Field::pagination ? in(*book_.pagination) : in(*book_.leaves);
   }
   [[nodiscard]] std::string words_of(Repair const& repair) const {
     std::string words;
-    for (auto const& edit : repair.edits)
-      words += (words.empty() ? "" : "; and ") + in_words(edit, text_of(edit.field));
+    for (auto const& edit : repair.edits) words += (words.empty() ? "" : "; and ") + words_of(edit);
     if (repair.letters && *repair.letters != Letters{}) {
       words += words.empty() ? "" : "; and ";
       words += "the letters of the book include";
@@ -113,6 +113,7 @@ public:
       repair.leaves = search.leaves(proposal).leaves;
       if (!write_leaves_edit(*book_.leaves, search.leaves(proposal), repair)) return std::nullopt;
     }
+    if (repair.formula) repair.formula = edited(*book_.formula, Field::formula, repair.edits);
     repair.says = words_of(repair);
     return repair;
   }

@@ -48,9 +48,10 @@ inline std::string which_in_words(Edit const& edit, std::string_view old, std::s
   }
   return all < 2 ? "" : " (number " + std::to_string(number) + " of " + std::to_string(all) + ')';
 }
-/// Describes an edit of a field with this text: 'B-G⁴' should be 'B-H⁴'; '[2]' is missing after '240'; '(−A1)' is one too
-/// many.
-inline std::string in_words(Edit const& edit, std::string_view text) {
+/// Describes an edit of a text that begins at byte `begins` of its field: 'B-G⁴' should be 'B-H⁴'; '[2]' is missing after
+/// '240'; '(−A1)' is one too many.
+inline std::string in_words(Edit edit, std::string_view text, std::size_t begins) {
+  edit.from -= begins, edit.to -= begins;
   std::string const old{trimmed(edit.old, " ,")}, put{trimmed(edit.put, " ,")};
   std::string words;
   if (old.empty() && put.empty())

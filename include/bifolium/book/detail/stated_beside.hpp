@@ -55,7 +55,7 @@ private:
   static void settle(Description& book, Field field, Field in, std::optional<Stated<T>>& own, std::string_view own_text,
                      std::optional<Stated<T>> const& beside, Same same) {
     if (!beside) return;
-    if (own_text.empty() && !own) own = beside;
+    if (own_text.empty() && !own) own = beside, own->in = in;
     if (!own_text.empty() && own && !same(own->value, beside->value))
       book.again.push_back({field, in, own->text, std::string{trimmed(beside->text, " ")}});
   }
