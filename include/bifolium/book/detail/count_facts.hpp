@@ -5,8 +5,8 @@
 #include <bifolium/book/description.hpp>
 #include <bifolium/book/detail/formula_places.hpp>
 #include <bifolium/book/detail/formula_shape.hpp>
+#include <bifolium/book/detail/left_out.hpp>
 #include <bifolium/collation/ideal_copy.hpp>
-#include <bifolium/record/read_signature_note.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -23,33 +23,6 @@ class CountFacts {
   std::string formula_text_{};                // with blanks in place of the parentheses that could not be read
   std::vector<ChangePlace> unread_changes_{}; // those parentheses, and the number of leaves that they seem to add
 
-  /// Returns the number of leaves that a parenthesis seems to add if it names a gathering or leaf that the formula does
-  /// not have: (-A1,2) removes two.
-  [[nodiscard]] static std::int32_t leaves_added_by(std::string_view parenthesis) {
-    auto const inside = parenthesis.substr(1, parenthesis.size() < 2 ? 0 : parenthesis.size() - 2);
-    auto const first = after_blanks(inside, 0);
-    if (first == inside.size()) return 0;
-    auto const sign = decode(inside, first).value;
-    if (!is_dash(sign) && sign != 0x2212) return inside.find('+', first + 1) != inside.npos ? 1 : 0;
-    std::int32_t taken = 0;
-    bool counted = false, begins = true;
-    for (auto i = first; i < inside.size(); ++i) {
-      auto const c = inside[i];
-      if (c == ',' || c == '.') {
-        counted = false, begins = true;
-        continue;
-      }
-      if (auto const blank = blank_at(inside, i); blank != 0) {
-        i += blank - 1;
-        continue;
-      }
-      // a part of the list with another sign is another change
-      if (begins && i > first && !is_digit(c) && !is_latin_letter(c)) begins = false, counted = true;
-      if (begins && !counted && is_digit(c)) --taken, counted = true;
-      if (!is_digit(c) && i > first && begins && counted) begins = false;
-    }
-    return taken;
-  }
   void leave_out_unread() {
     std::string_view const text = book_.formula->text;
     auto const head = note_head(text).bytes;

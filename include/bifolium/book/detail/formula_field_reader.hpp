@@ -4,17 +4,20 @@
 #pragma once
 
 #include <bifolium/book/detail/field_reader.hpp>
+#include <bifolium/book/detail/left_out.hpp>
 #include <bifolium/book/detail/stated_pages.hpp>
-#include <bifolium/record/read_signature_note.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
 class FormulaFieldReader : protected FieldReader {
+  bool total_seen_{}; // of several totals the first is taken
+
   void take(SignatureNote const& note) {
     auto const text = texts_.formula;
     take_doubts(note.formula);
+    if (texts_.leaves.empty() && !total_seen_) take_total(note.formula);
     book_.formula = stated(Formula{note.formula}, text);
     std::string_view const tail = note.formula.tail();
     auto const tail_at = tail.empty() ? text.npos : text.rfind(tail);
@@ -93,14 +96,13 @@ class FormulaFieldReader : protected FieldReader {
   }
   /// A doubt about the formula; one that contradicts a total of leaves stated beside it is a number of leaves.
   void take(Error const& warning) {
-    if (warning.problem == Problem::total_contradicts && texts_.leaves.empty() && !book_.leaves) {
-      TextCursor cursor{warning.found_text()};
-      while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
+    if (warning.problem == Problem::total_contradicts && texts_.leaves.empty() && !total_seen_) {
+      total_seen_ = true;
+      auto const words = warning.found_text();
       auto const at = warning.place.value_or(TextPlace{});
       auto const from = position_of(texts_.formula, at);
-      bool const whole = texts_.formula.substr(from).starts_with(warning.found_text());
-      if (auto const number = whole ? cursor.take_number(most_number) : std::nullopt) {
-        book_.leaves = stated(std::int64_t{*number}, Part{warning.found_text(), from, at});
+      if (auto const total = total_in(words); total && texts_.formula.substr(from).starts_with(words)) {
+        book_.leaves = stated(std::int64_t{total->leaves}, Part{words.substr(0, total->end), from, at});
         book_.leaves->in = Field::formula;
         return;
       }
@@ -110,33 +112,48 @@ class FormulaFieldReader : protected FieldReader {
       if (warning.problem == told) return;
     doubt(Field::formula, {warning});
   }
+  /// A number of leaves that is stated after a formula, and the end of its words: 42 in "[42] leaves; pp. 84".
+  struct Total {
+    std::int64_t leaves{};
+    std::size_t end{};
+  };
+  static std::optional<Total> total_in(std::string_view words) {
+    TextCursor cursor{words};
+    while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
+    auto const number = cursor.take_number(most_number);
+    if (!number) return std::nullopt;
+    static_cast<void>(cursor.take(']'));
+    cursor.take_blanks();
+    auto const* const unit = take_page_unit(cursor);
+    if (unit == nullptr || unit->unit != PageUnit::leaves) return std::nullopt;
+    return Total{*number, cursor.at()};
+  }
+  /// A total that agrees with the formula is no doubt, but a repair of the formula must agree with it too.
+  void take_total(Formula const& formula) {
+    auto const text = texts_.formula;
+    for (auto const& passage : formula.passages()) {
+      if (passage.kind != Passage::Kind::leaves || passage.text.to > text.size()) continue;
+      auto const total = total_in(passage.text.of(text));
+      if (!total || total->leaves != formula.leaves()) continue;
+      book_.leaves =
+          stated(std::int64_t{total->leaves}, part(text, {passage.text.from, passage.text.from + total->end}));
+      book_.leaves->in = Field::formula;
+      return;
+    }
+  }
 
 protected:
   using FieldReader::FieldReader;
   static constexpr std::int64_t most_number = 9999999;
 
-  /// A formula may name a leaf that it does not have, which is a finding and no reason to give up: a parenthesis that
-  /// cannot be read is left out and kept apart.
   void formula() {
-    if (texts_.formula.empty()) return;
-    constexpr int most_left_out = 8;
-    std::string text{texts_.formula};
-    std::vector<UnreadField> left_out;
-    auto read = read_signature_note(text, book_.conventions.dialect(), limits_);
-    auto const error = read ? Error{} : read.error();
-    while (!read && left_out.size() < most_left_out) {
-      auto const at = position_of(text, read.error().place.value_or(TextPlace{}));
-      auto const open = text.rfind('(', at), close = text.find(')', at);
-      if (open == text.npos || close == text.npos || text.find(')', open) != close) break;
-      auto const place = place_in(text, open); // the same in the field, where the bytes before it may be more
-      left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open),
-                          position_of(texts_.formula, place), true});
-      text = with_blanks(text, {open, close + 1});
-      read = read_signature_note(text, book_.conventions.dialect(), limits_);
-    }
-    if (!read) return unread(Field::formula, error, texts_.formula);
-    for (auto const& one : left_out) book_.unread.push_back(one);
-    take(*read);
+    auto const text = texts_.formula;
+    if (text.empty()) return;
+    auto const read = read_formula_without(text, book_.conventions.dialect(), limits_);
+    if (!read.note) return unread(Field::formula, read.note.error(), text);
+    for (auto const& one : read.left_out)
+      book_.unread.push_back({Field::formula, one.error, std::string{one.at.of(text)}, one.at.from, true});
+    take(*read.note);
   }
 };
 

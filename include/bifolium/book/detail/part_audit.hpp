@@ -105,8 +105,9 @@ public:
   PartAudit(Description const& book, AuditWeights const& weights, Limits const& limits, Audit& audit)
       : book_{book}, weights_{weights}, limits_{limits}, audit_{audit} {}
 
-  /// Examines the parts. Returns false if there is only one part, or if the fields cannot be divided into parts.
-  bool run() {
+  /// Examines the parts. Returns false if there is only one part, or if the fields cannot be divided into parts. `search`:
+  /// repairs are searched for.
+  bool run(bool search = true) {
     if (!book_.formula || !book_.pagination || book_.pagination->value.unpaged ||
         book_.pagination->text.find(';') == std::string::npos)
       return false;
@@ -120,17 +121,17 @@ public:
       if (!one) return false;
       parts.push_back(static_cast<Description&&>(*one));
     }
-    examine(parts);
+    examine(parts, search);
     return true;
   }
 
 private:
-  void examine(std::vector<Description> const& parts) {
+  void examine(std::vector<Description> const& parts, bool search) {
     std::vector<Audit> answers(parts.size());
     std::size_t contradicting = 0;
     std::int64_t leaves = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
-      CountAudit{parts[i], weights_, limits_, answers[i]}.run(contradicting < most_searched);
+      CountAudit{parts[i], weights_, limits_, answers[i]}.run(search && contradicting < most_searched);
       leaves += answers[i].leaves.value_or(parts[i].formula->value.leaves());
       for (auto& finding : answers[i].findings) {
         if (finding.id == FindingId::exponent_omitted) continue; // reported for the whole
@@ -154,6 +155,7 @@ private:
                                    {},
                                    {}});
     }
+    if (!search) return;
     if (contradicting > most_searched) {
       not_searched(audit_, "no repairs are searched for where more than " + std::to_string(most_searched) +
                                " parts contradict each other");
@@ -169,7 +171,22 @@ private:
       name_part(answers[i].repairs, i);
       repairs.add(answers[i].repairs, parts[i].formula->value.leaves(), answers[i].share_none);
     }
-    repairs.write(audit_);
+    repairs.write(audit_, [&](Repair const& repair) { return holds(repair); });
+  }
+  /// Returns true if the parts agree after the repair, when its texts are read again.
+  [[nodiscard]] bool holds(Repair const& repair) const {
+    Description after;
+    after.conventions = book_.conventions;
+    if (repair.letters) after.conventions.letters = repair.letters;
+    auto const formula = read_formula_without(*repair.formula, after.conventions.dialect(), limits_);
+    auto const extent = read_stated_pages(*repair.pagination, limits_);
+    if (!formula.note || !extent) return false;
+    after.formula = Stated<Formula>{formula.note->formula, *repair.formula};
+    after.pagination = Stated<Pagination>{extent->pagination, *repair.pagination};
+    if (book_.leaves) after.leaves = Stated<std::int64_t>{repair.leaves, repair.leaves_text.value_or("")};
+    Audit audit;
+    if (!PartAudit{after, weights_, limits_, audit}.run(false)) return false;
+    return !audit.contradicts() && audit.leaves.value_or(repair.leaves) == repair.leaves;
   }
 };
 

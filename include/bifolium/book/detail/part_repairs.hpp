@@ -66,8 +66,9 @@ public:
     all_ = static_cast<std::vector<Combined>&&>(combined);
     none_ = 1 - (1 - none_) * (1 - share_none);
   }
-  /// Writes the repairs of the whole, the most likely first.
-  void write(Audit& audit) {
+  /// Writes the repairs of the whole, the most likely first. `holds(repair)`: after it the parts agree, which a gathering
+  /// before the first of a part need not let them, since it may belong to the part before.
+  template <class Holds> void write(Audit& audit, Holds holds) {
     std::vector<Combined> kept;
     double total = none_ > weights_.none_of_these ? none_ : weights_.none_of_these;
     for (auto const& one : all_)
@@ -78,7 +79,7 @@ public:
       if (repair.edits.empty() && !repair.letters) continue;
       repair.formula = edited(*book_.formula, Field::formula, repair.edits);
       repair.pagination = edited(*book_.pagination, Field::pagination, repair.edits, Field::pagination);
-      list.add(static_cast<Repair&&>(repair), score / total);
+      if (holds(repair)) list.add(static_cast<Repair&&>(repair), score / total);
     }
   }
 };

@@ -24,8 +24,6 @@ class RepairWriter {
   bool write_formula_edits(FormulaVariant const& variant, Repair& repair) const {
     auto const& stated = *book_.formula;
     FormulaEditText const writer{stated.text, stated.value, *formula_places_, input_.formulas[0]};
-    std::int32_t unread = 0;
-    for (auto const& change : facts_.unread_changes()) unread += change.added;
     auto dialect = book_.conventions.dialect();
     if (variant.reading != 0 || variant.shape.added != input_.formulas[0].added) {
       dialect.letters = variant.shape.added;
@@ -46,11 +44,7 @@ class RepairWriter {
         edits.push_back(*one), kinds.push_back(edit.kind);
       }
       auto const text = edited(stated.text, edits);
-      auto const count = count_formula(text, dialect);
-      // without the words of a note and the parentheses that could not be read
-      auto const without_unread = count_formula(edited(facts_.formula_text(), edits), dialect);
-      if ((count && count->leaves == variant.leaves) ||
-          (without_unread && without_unread->leaves + unread == variant.leaves)) {
+      if (leaves_of_formula(text, dialect, facts_.limits()) == variant.leaves) {
         repair.formula = text;
         for (std::size_t i = 0; i < edits.size(); ++i)
           repair.edits.push_back(edit_of(Field::formula, kinds[i], stated, edits[i]));
