@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/book/audit.hpp>
+#include <bifolium/core/character_references.hpp>
 
 #include "json.hpp"
 #include "tsv.hpp"
@@ -121,7 +122,10 @@ public:
     if (audit.repairs.empty())
       for (auto const& finding : audit.findings)
         if (!finding.edits.empty()) {
-          auto const written_out = edited(formula, bifolium::Field::formula, finding.edits);
+          // edits are of the text with characters in the places of references
+          bifolium::TextOfCharacters const characters{formula, bifolium::TextOfCharacters::Escapes::kept};
+          auto const written_out =
+              edited(characters.changed() ? characters.text() : formula, bifolium::Field::formula, finding.edits);
           text += line(record, ++rank, finding.edits.size(), written_out, pagination, leaves, "", 0);
         }
     return text;

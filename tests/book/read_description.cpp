@@ -54,7 +54,8 @@ TEST_CASE("what a note states twice is compared") {
   auto const audit = examine(described({.formula = "Signatures: A-H⁴; 34 leaves; p. [1-2] 3-62 [63-64]"}));
   CHECK(finding(audit, FindingId::leaves_contradict).delta == 2);
   REQUIRE(!audit.repairs.empty());
-  CHECK(audit.repairs[0].edits[0].field == Field::leaves);
+  CHECK(audit.repairs[0].edits[0].field == Field::formula);
+  CHECK(audit.repairs[0].edits[0].corrects == Field::leaves);
   CHECK(audit.repairs[0].edits[0].put == "32");
   auto const pages = examine(described({.formula = "Signatures: A-H⁴; pp. [1-2] 3-26 [27-28]"}));
   CHECK(finding(pages, FindingId::pages_contradict).delta == -36);
