@@ -14,8 +14,9 @@ void* operator new(std::size_t size) {
   if (auto* const memory = std::malloc(size)) return memory;
   throw std::bad_alloc{};
 }
-void operator delete(void* memory) noexcept { std::free(memory); }
-void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
+// not inlined: g++ 12 -O3 would see memory of operator new given to free, and warn
+[[gnu::noinline]] void operator delete(void* memory) noexcept { std::free(memory); }
+[[gnu::noinline]] void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
 
 int main() {
   bool broken = false;
