@@ -156,16 +156,20 @@ TEST_CASE("Statements are written in one way, and read back the same") { // a la
        {"pp. [8] 1-205 [206]", "ff. [2] 1-152", "pp. [4] 1-32 35-154[=152] [16]", "pp. viii, 205, [3]",
         "pp. [i-iv] v-viii, [1] 2-205 [206-208]", "pp. 1 [2] 3-10", "pp. 1-2 [3] 3-10", "pp. 1-9 [10 unnumbered]",
         "pp. [4] 1-32, ²1-44 ²[45] [misprinting 15 as 51, '30' for 13, ²7 as 9; 20-21 omitted]", "pp. [unpaged]",
-        "pp. 1-7, 8, 10", "ff. i-xij, [1], CCxxxi-CCCCxxviij [i.e. 430]"}) {
-    INFO(text);
-    auto const once = pagination(text);
-    auto const written = write_pagination(once);
-    INFO(written);
-    auto const again = read_pagination(written);
-    REQUIRE(again);
-    CHECK(*again == once);
-    CHECK(write_pagination(*again) == written);
-  }
+        "pp. 1-7, 8, 10", "ff. i-xij, [1], CCxxxi-CCCCxxviij [i.e. 430]", "pp. 1-200+", "pp. [4] 1-20; 1-30"})
+    for (bool const approximate : {false, true}) {
+      INFO(text);
+      auto once = pagination(text);
+      if (approximate && once.runs.empty()) continue; // no number is there to be approximate
+      once.approximate = approximate;
+      auto const written = write_pagination(once);
+      INFO(written);
+      auto const again = read_pagination(written);
+      REQUIRE(again);
+      CHECK(*again == once);
+      CHECK(write_pagination(*again) == written);
+    }
+  CHECK(write_pagination(*read_pagination("approximately 200 p.")) == "pp. 1-200 (approximately)");
   CHECK(write_pagination(pagination("pp. [8], 1–205, [206]")) == "pp. [8] 1-205 [206]");
 }
 

@@ -94,6 +94,7 @@ public:
       write(r);
     }
     if (pagination_.incomplete && runs.empty()) text_ += " (incomplete)";
+    if (pagination_.approximate && !runs.empty()) text_ += " (approximately)";
     text_ += detail::plates_in_pages(pagination_);
     write_misprints();
     return static_cast<std::string&&>(text_);
