@@ -35,7 +35,7 @@ struct LeavesPresent {
 /// supplied in facsimile" has a facsimile of A1. "E8 wanting" and "A-L (E8 lacking)" are read where it is clear which
 /// leaves are meant, and −E8 as "wants E8". A list that only gives states, "A1 in facsimile", is of a whole copy. "Wants
 /// the last leaf", "first and last leaves" and "final blank" name the ends of the book, and "complete", "perfect" or "all
-/// leaves" is all of it, also in "all but B3". What `wants` writes is read.
+/// leaves" is all of it, also in "all but B3". "Wants A-C except B4" leaves B4 there. What `wants` writes is read.
 ///
 /// What is a gathering of the book is read as that before anything else: 21 is no leaf of 2, 2r no recto, (*) no
 /// parenthesis; blanks in [red star] part nothing. In a book with a gathering f, leaf 3 of the book is "f. 3" and not
@@ -49,8 +49,8 @@ struct LeavesPresent {
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
 /// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are, and for a word that a copy
 /// is not whole ("imperfect", "unvollständig") unless those that are wanting come next; run_goes_backwards;
-/// not_a_reference also if nothing is said to be wanting, and wanting_after_leaves if the word for it comes last; the
-/// limits of core/limits.hpp.
+/// not_a_reference also if nothing is said to be wanting, and wanting_after_leaves if the word for it comes last;
+/// exception_of_nothing; the limits of core/limits.hpp.
 /// Example: `(*read_leaves_present(IdealCopy{*read_formula("A8")}, "wants A1")).spans[0].leaves() == 7`.
 [[nodiscard]] BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                                           Limits const& limits = {});

@@ -170,8 +170,8 @@ public:
   LeavesReader(IdealCopy const& book, std::string_view text, Limits const& limits, bool wanting)
       : LeafRuns{book, text}, limits_{limits}, wanting_{wanting} {}
 
-  /// Reads the leaves of a passage.
-  std::optional<Error> read(TextSpan passage) {
+  /// Reads the leaves of a passage. `all_but` is true if an exception comes after it: "all" is then a passage by itself.
+  std::optional<Error> read(TextSpan passage, bool all_but) {
     TextCursor cursor{text_.substr(0, passage.to), passage.from};
     while (true) {
       cursor.take_while(is_between_items);
@@ -187,6 +187,10 @@ public:
       if (auto const wrong = take_item(cursor)) return *wrong;
       if (read_.spans.size() > limits_.runs)
         return error(Problem::too_many_runs, text_.substr(passage.from, 0), limits_.runs);
+    }
+    if (all_ == All::leaves && all_but) {
+      all_ = All::no, begun_ = true;
+      if (book_.leaves() > 0) place_all(1, book_.leaves());
     }
     if (all_ != All::no) return error(Problem::not_a_reference, text_.substr(passage.to));
     return {};

@@ -3,16 +3,18 @@
 /// say only what is wanting, so a list may begin with it.
 ///
 ///   list    = leaves , { [ imperfect word , [ ":" ] ] , ( wanting , leaves , [ ")" ] | leaves after , [ ")" ] ) } ;
-///   wanting = [ "(" ] , ( word before leaves | "except" | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" | "−" )
-///           , [ ":" ] ;
+///   wanting = [ "(" ] , ( word before leaves | exception | "−" ) , [ ":" ] ;
+///   exception = "except" | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" ;
 ///   leaves after = [ "(" ] , leaves , word after leaves ;
 ///             (* these words: absence_word and is_imperfect_word in leaf/leaf_words.hpp *)
 ///
 /// A word that a copy is imperfect says nothing of any leaf, so it may only come before those that are wanting. In
 /// B3, imperfect or imperfect, B3 the leaf may be there or not.
 ///
+/// After leaves that are wanting an exception is of leaves that are there: wants A-C except B4.
+///
 /// Where the word comes after the leaves, it is said of those in its parentheses, or else of the last ones, which `and`
-/// may join: A-L, E8 and F1 lacking.
+/// may join: A-L, E8 and F1 lacking. A comma after it ends what it is said of: A1 missing, A8 missing.
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
@@ -32,6 +34,7 @@ using namespace std::string_view_literals;
 struct ListPassage {
   TextSpan text{};
   bool wanting{};       ///< true for leaves that the copy lacks
+  bool except{};        ///< true for leaves that are taken out of those: wants A-C except B4
   bool after{};         ///< true if the word for it comes after the leaves, and no parentheses say which are meant
   TextSpan word{};      ///< the word, if it comes after the leaves
   TextSpan imperfect{}; ///< the word before the passage that says that the copy is not whole, or empty
@@ -54,6 +57,7 @@ class ListPassages {
   ListPassage passage_{}; // the one that is being looked through, as if the text ended with it
   std::size_t close_{0};  // the next parenthesis that closes a remark, when it was last looked for
   bool in_parentheses_{false};
+  bool wanting_outside_{false};                // what comes after the parenthesis is wanting
   std::optional<ListPassage> queued_{};        // the passage after the one that was returned last
   std::size_t inside_{std::string_view::npos}; // where the leaves begin in a parenthesis that is not closed
 
@@ -69,10 +73,16 @@ class ListPassages {
     if (text.ends_with('.') && !text.ends_with("..")) text.remove_suffix(1);
     return text;
   }
-  /// Returns true for a word after which leaves are wanting.
-  [[nodiscard]] static bool begins_wanting(std::string_view word) noexcept {
+  /// Returns true for a word after which leaves are taken out of those before it.
+  [[nodiscard]] static bool is_exception(std::string_view word) noexcept {
     constexpr std::string_view words[]{"except"sv, "excepting"sv, "save"sv, "but"sv};
-    return absence_word(word).before || is_any(word, words);
+    return is_any(word, words);
+  }
+  /// Returns true if the passage up to `to` says that nothing is wanting: lacks nothing but A1.
+  [[nodiscard]] bool says_nothing(std::size_t to) const noexcept {
+    auto const text = cursor_.text();
+    constexpr std::string_view words[]{"nothing"sv, "none"sv};
+    return is_any(trimmed(text, {passage_.text.from, to}, " ,;:(").of(text), words);
   }
   /// Returns the number of bytes of the sign of a deletion with which an item begins: −E8, and -E8 at the beginning or
   /// in parentheses, where it is between no leaves. Returns 0 if there is none.
@@ -145,9 +155,11 @@ class ListPassages {
     auto rest = TextCursor{next};
     rest.take_blanks();
     bool const closes = next.starts_with(')') && inside_ != next.npos;
-    if (passage_.wanting || !(closes || rest.at_end() || rest.peek() == ';')) return std::nullopt;
+    auto const before = trimmed(cursor_.text(), {0, word.from}, " ");
+    bool const comma = rest.peek() == ',' && !before.empty() && cursor_.text()[before.to - 1] != ',';
+    if (passage_.wanting || !(closes || comma || rest.at_end() || rest.peek() == ';')) return std::nullopt;
     auto const leaves = closes ? inside_ : group_before(word.from);
-    ListPassage const group{{leaves, end_of_leaves(word.from)}, true, !closes, word};
+    ListPassage const group{{leaves, end_of_leaves(word.from)}, true, false, !closes, word};
     if (trimmed(cursor_.text(), group.text, " ,;").from >= word.from) return std::nullopt; // no leaves
     queued_ = group;
     inside_ = next.npos;
@@ -155,14 +167,20 @@ class ListPassages {
     return turn(opened ? leaves - 1 : leaves, closes ? word.to + 1 : word.to, false);
   }
   /// Ends the passage at `to` and begins the next one at `from`. Returns the one that has ended.
-  ListPassage turn(std::size_t to, std::size_t from, bool wanting) noexcept {
-    ListPassage const ended{{passage_.text.from, to}, passage_.wanting, false, {}, passage_.imperfect};
-    passage_ = {{from, cursor_.text().size()}, wanting};
+  ListPassage turn(std::size_t to, std::size_t from, bool wanting, bool except = false) noexcept {
+    auto ended = passage_;
+    ended.text.to = to;
+    passage_ = {{from, cursor_.text().size()}, wanting, except};
     return ended;
+  }
+  /// Notes that a parenthesis opens before leaves that are wanting.
+  void open_parenthesis() noexcept {
+    in_parentheses_ = true;
+    wanting_outside_ = passage_.wanting && !passage_.except;
   }
   /// Ends the passage before `word`, which says that the copy is not whole, in the item that begins at `from`.
   ListPassage turn_imperfect(std::size_t from, std::string_view word, bool opens_parenthesis) noexcept {
-    if (opens_parenthesis) in_parentheses_ = true, inside_ = cursor_.at();
+    if (opens_parenthesis) in_parentheses_ = true, wanting_outside_ = false, inside_ = cursor_.at();
     auto const begin = static_cast<std::size_t>(word.data() - cursor_.text().data());
     auto const ended = turn(from, cursor_.at(), false);
     passage_.imperfect = {begin, begin + word.size()};
@@ -207,7 +225,7 @@ public:
       if (opens) word.remove_prefix(1), inside_ = from + 1;
       bool const described = follows_imperfect(from);
       if (auto const sign = minus_at(word, opens || from == 0 || described); sign != 0) {
-        in_parentheses_ = opens || (described && in_parentheses_);
+        if (opens) open_parenthesis();
         cursor_.go_to(from + (opens ? 1 : 0) + sign);
         return turn(from, cursor_.at(), true);
       }
@@ -216,20 +234,21 @@ public:
       if (!opens && absence_word(bare).after)
         if (auto const before = wanting_after({from, from + bare.size()})) return before;
       if (!opens && whole.ends_with(')')) inside_ = whole.npos;
-      if (begins_wanting(word)) {
-        in_parentheses_ = opens || (described && in_parentheses_);
-        return turn(from, cursor_.at(), true);
+      bool const exception = is_exception(word);
+      if (exception || absence_word(word).before) {
+        if (opens) open_parenthesis();
+        return turn(from, cursor_.at(), true, exception && passage_.wanting && !says_nothing(from));
       }
       if (auto const state = trimmed(bare, ":.?"); is_imperfect_word(state))
         return turn_imperfect(from, state, opens && bare.size() == word.size());
       if (!passage_.wanting) continue;
       if (auto const end = opens ? end_of_remark(from) : std::nullopt) {
         cursor_.go_to(*end);
-        return turn(from, *end, true);
+        return turn(from, *end, true, passage_.except);
       }
       if (in_parentheses_ && closes(whole)) {
         in_parentheses_ = false;
-        return turn(cursor_.at() - 1, cursor_.at(), false);
+        return turn(cursor_.at() - 1, cursor_.at(), wanting_outside_);
       }
     }
     if (passage_.text.from >= size && !passage_.wanting && passage_.imperfect.empty()) return std::nullopt;

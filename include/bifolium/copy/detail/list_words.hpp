@@ -27,11 +27,17 @@ template <std::size_t N>
                                      "shaved"sv,  "wormed"sv, "holed"sv,     "soiled"sv,   "trimmed"sv, "remargined"sv};
   return is_one_of(word, words);
 }
+/// Returns true for a word that says of what kind the leaf is that stands in the place of another: supplied in manuscript.
+[[nodiscard]] inline bool is_word_for_facsimile(std::string_view word) noexcept {
+  constexpr std::string_view words[]{"facs"sv,        "manuscript"sv, "ms"sv,        "photographic"sv,
+                                     "photostatic"sv, "photostat"sv,  "photocopy"sv, "typescript"sv};
+  return is_any(word, words);
+}
 /// Reads a word for the leaves before it, with or without parentheses: facsimile, (facsimile).
 [[nodiscard]] inline std::optional<LeafInCopy> state_of(std::string_view word) {
   if (word.starts_with('(')) word.remove_prefix(1);
   while (word.ends_with(')') || word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
-  if (word == "facs") return LeafInCopy::facsimile;
+  if (is_word_for_facsimile(word)) return LeafInCopy::facsimile;
   if (is_blank_word(word)) return LeafInCopy::blank;
   for (auto const state : {LeafInCopy::mounted, LeafInCopy::supplied, LeafInCopy::facsimile})
     if (word == to_words(state)) return state;
@@ -46,8 +52,8 @@ template <std::size_t N>
 /// Returns true for a word that may come between a leaf and its state: A1 which is supplied in manuscript facsimile
 /// from another copy.
 [[nodiscard]] inline bool is_word_before_state(std::string_view word) noexcept {
-  constexpr std::string_view words[]{"in"sv,         "is"sv,           "are"sv,       "both"sv, "which"sv,   "also"sv,
-                                     "manuscript"sv, "photographic"sv, "photostat"sv, "from"sv, "another"sv, "copy"sv};
+  constexpr std::string_view words[]{"in"sv,   "is"sv,   "are"sv,  "both"sv,   "which"sv,
+                                     "also"sv, "from"sv, "copy"sv, "another"sv};
   return is_one_of(word, words);
 }
 /// Returns true for a word that may come before the leaves that are wanting: wants the bifolium A1.8.

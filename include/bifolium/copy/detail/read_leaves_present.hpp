@@ -73,19 +73,19 @@ public:
     return one.in_ideal() && after > 0 && one.to <= spans_[after - 1].to;
   }
 };
-/// Leaves before a word that calls leaves wanting.
-struct WantingAfter {
+/// Leaves, and the word or the words of the list that say something of them.
+struct LeavesSaid {
   LeafSpan leaves{};
-  TextSpan word{};
+  TextSpan words{};
 };
 /// Returns the word of which it is not clear which leaves it means: in A1-8, B8 wanting it may be one leaf or all. In
 /// A-L, E8 wanting the leaf is named again, which says that it is meant.
-[[nodiscard]] inline std::optional<TextSpan> find_unclear(std::vector<WantingAfter> const& after,
+[[nodiscard]] inline std::optional<TextSpan> find_unclear(std::vector<LeavesSaid> const& after,
                                                           std::vector<LeafSpan> const& there) {
   if (after.empty()) return std::nullopt;
   SpansByNumber const named{there};
   for (auto const& one : after)
-    if (!named.have(one.leaves)) return one.word;
+    if (!named.have(one.leaves)) return one.words;
   return std::nullopt;
 }
 /// Takes leaves that a list names again to give their state, A-L, A1 in facsimile, out of the leaves before them. In a
@@ -109,8 +109,9 @@ inline void settle_states(IdealCopy const& book, LeavesPresent& list) {
   }
   if (!again.empty()) list.spans = WantingRemover{book, again}.remove_from(others);
 }
-/// Makes a list of which each leaf has a state, A1 in facsimile, the list of the whole copy.
-inline void complete_stated(IdealCopy const& book, std::string_view text, LeavesPresent& list) {
+/// Makes a list of which each leaf has a state, A1 in facsimile, the list of the whole copy. That is doubtful unless the
+/// list says what is wanting.
+inline void complete_stated(IdealCopy const& book, std::string_view text, LeavesPresent& list, bool doubtful) {
   std::int64_t leaves = 0;
   std::vector<LeafSpan> stated;
   for (auto const& one : list.spans) {
@@ -119,8 +120,9 @@ inline void complete_stated(IdealCopy const& book, std::string_view text, Leaves
   }
   if (leaves >= book.leaves()) return;
   auto const all = trimmed(text, {0, text.size()}, " ,;.");
-  list.doubts.insert(list.doubts.begin(),
-                     error_at(Problem::only_states_of_leaves, place_in(text, all.from), all.of(text)));
+  if (doubtful)
+    list.doubts.insert(list.doubts.begin(),
+                       error_at(Problem::only_states_of_leaves, place_in(text, all.from), all.of(text)));
   list.spans = WantingRemover{book, stated}.remove_from({span_of_numbers(book, 1, book.leaves())});
 }
 
@@ -140,57 +142,105 @@ public:
   [[nodiscard]] TextSpan open() const noexcept { return word_; }
 };
 
-/// Reads a list whose passages name leaves that are there and leaves that are wanting.
-inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::string_view text, Limits const& limits) {
-  if (is_too_long(text, limits)) return too_long(limits);
-  LeavesReader there{book, text, limits, false}, wanting{book, text, limits, true};
-  ListPassages passages{text};
-  std::vector<WantingAfter> after;
-  bool says_wanting = false;
-  std::size_t before = 0; // where the passage before ended
-  TextSpan word{};        // the word after which leaves are wanting
-  ImperfectWord imperfect;
-  auto const unnamed = [&](TextSpan part) {
-    return error_at(Problem::leaves_not_named, place_in(text, part.from), part.of(text));
-  };
-  while (auto const passage = passages.next()) {
-    if (passage->wanting && !says_wanting) word = trimmed(text, {before, passage->text.from}, " ,;:().");
-    before = passage->text.to;
-    says_wanting = says_wanting || passage->wanting;
-    auto const gone = wanting.result().spans.size(), here = there.result().spans.size();
-    if (auto const wrong = (passage->wanting ? wanting : there).read(passage->text)) return *wrong;
-    if (!imperfect.take(*passage, there.result().spans.size() > here)) break;
-    if (passage->after && there.begun())
-      for (auto i = gone; i < wanting.result().spans.size(); ++i)
-        after.push_back({wanting.result().spans[i], passage->word});
+/// Takes leaves that are there out of those that are wanting: wants A-C except B4. Returns the words of the first that is
+/// not wanting.
+[[nodiscard]] inline std::optional<TextSpan> take_out(IdealCopy const& book, std::vector<LeavesSaid> const& excepted,
+                                                      std::vector<LeafSpan>& wanting) {
+  if (excepted.empty()) return {};
+  SpansByNumber const gone{wanting};
+  std::vector<LeafSpan> kept;
+  for (auto const& one : excepted) {
+    if (!gone.have(one.leaves)) return one.words;
+    kept.push_back(one.leaves);
   }
-  if (!imperfect.open().empty()) return unnamed(imperfect.open());
-  auto const blank = trimmed(text, {0, text.size()}, " "); // of a list that names nothing: this copy
-  if (!there.begun() && !says_wanting && !blank.empty()) return unnamed(blank);
-  there.settle(), wanting.settle();
-  auto& result = there.result();
-  if (auto const unclear = find_unclear(after, result.spans); unclear)
-    return error_at(Problem::wanting_after_leaves, place_in(text, unclear->from), unclear->of(text));
-  settle_states(book, result);
-  if (there.only_states()) complete_stated(book, text, result);
-  if (!says_wanting) return static_cast<LeavesPresent&&>(result);
-  if (!there.begun() && book.leaves() > 0) result.spans.push_back(span_of_numbers(book, 1, book.leaves()));
-  auto const& gone = wanting.result();
-  // K8 wanting: which of the leaves before the word are meant, a list does not say
-  if (!wanting.begun() && there.begun())
-    return error_at(Problem::wanting_after_leaves, place_in(text, word.from), word.of(text));
-  if (!wanting.begun()) return error_at(Problem::not_a_reference, place_in(text, text.size()), {});
-  result.spans = WantingRemover{book, gone.spans}.remove_from(result.spans);
-  result.doubts.insert(result.doubts.end(), gone.doubts.begin(), gone.doubts.end());
-  merge_sort(result.doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
-  return static_cast<LeavesPresent&&>(result);
+  wanting = WantingRemover{book, kept}.remove_from(wanting);
+  return {};
 }
+
+/// Reads a list whose passages name leaves that are there and leaves that are wanting.
+class PassagesReader {
+  IdealCopy const& book_;
+  std::string_view text_;
+  LeavesReader there_, wanting_, kept_; // kept: taken out of those that are wanting
+  std::vector<LeavesSaid> after_{}, excepted_{};
+  bool says_wanting_{false};
+  std::size_t before_{0}; // where the passage before ended
+  TextSpan word_{};       // the word after which leaves are wanting
+  ImperfectWord imperfect_{};
+
+  [[nodiscard]] Error error(Problem problem, TextSpan part) const {
+    return error_at(problem, place_in(text_, part.from), part.of(text_));
+  }
+  /// Reads a passage. `all_but` is true if an exception comes next. Sets `ends` if nothing after it can be read.
+  std::optional<Error> take(ListPassage const& passage, bool all_but, bool& ends) {
+    if (passage.wanting && !says_wanting_) word_ = trimmed(text_, {before_, passage.text.from}, " ,;:().");
+    before_ = passage.text.to;
+    says_wanting_ = says_wanting_ || passage.wanting;
+    auto& reader = passage.except ? kept_ : passage.wanting ? wanting_ : there_;
+    auto const from = reader.result().spans.size();
+    if (auto const wrong = reader.read(passage.text, all_but)) return *wrong;
+    auto const& spans = reader.result().spans;
+    ends = !imperfect_.take(passage, !passage.wanting && spans.size() > from);
+    if (passage.except && spans.size() == from) return error(Problem::not_a_reference, {before_, before_});
+    for (auto i = from; i < spans.size(); ++i) {
+      if (passage.after && there_.begun()) after_.push_back({spans[i], passage.word});
+      if (passage.except) excepted_.push_back({spans[i], trimmed(text_, passage.text, " ,;:().")});
+    }
+    return {};
+  }
+  /// Returns what is wrong with the whole of the list, after its leaves are taken together.
+  std::optional<Error> settle() {
+    if (!imperfect_.open().empty()) return error(Problem::leaves_not_named, imperfect_.open());
+    auto const blank = trimmed(text_, {0, text_.size()}, " "); // of a list that names nothing: this copy
+    if (!there_.begun() && !says_wanting_ && !blank.empty()) return error(Problem::leaves_not_named, blank);
+    there_.settle(), wanting_.settle(), kept_.settle();
+    if (auto const other = take_out(book_, excepted_, wanting_.result().spans))
+      return error(Problem::exception_of_nothing, *other);
+    bool const only_states = there_.only_states();
+    if (auto const unclear = only_states ? std::nullopt : find_unclear(after_, there_.result().spans))
+      return error(Problem::wanting_after_leaves, *unclear);
+    settle_states(book_, there_.result());
+    if (only_states) complete_stated(book_, text_, there_.result(), !says_wanting_);
+    if (!says_wanting_ || wanting_.begun()) return {};
+    // K8 wanting: which of the leaves before the word are meant, a list does not say
+    return there_.begun() ? error(Problem::wanting_after_leaves, word_)
+                          : error(Problem::not_a_reference, {text_.size(), text_.size()});
+  }
+
+public:
+  PassagesReader(IdealCopy const& book, std::string_view text, Limits const& limits)
+      : book_{book}, text_{text}, there_{book, text, limits, false}, wanting_{book, text, limits, true}, kept_{book,
+                                                                                                               text,
+                                                                                                               limits,
+                                                                                                               true} {}
+
+  Expected<LeavesPresent> read() {
+    ListPassages passages{text_};
+    bool ends = false;
+    for (auto passage = passages.next(), following = passage; passage && !ends; passage = following) {
+      following = passages.next();
+      if (auto const wrong = take(*passage, following && following->except, ends)) return *wrong;
+    }
+    if (auto const wrong = settle()) return *wrong;
+    auto& result = there_.result();
+    if (!says_wanting_) return static_cast<LeavesPresent&&>(result);
+    if (!there_.begun() && book_.leaves() > 0) result.spans.push_back(span_of_numbers(book_, 1, book_.leaves()));
+    result.spans = WantingRemover{book_, wanting_.result().spans}.remove_from(result.spans);
+    for (auto const* more : {&wanting_.result().doubts, &kept_.result().doubts})
+      result.doubts.insert(result.doubts.end(), more->begin(), more->end());
+    merge_sort(result.doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
+    return static_cast<LeavesPresent&&>(result);
+  }
+};
 
 } // namespace detail
 
 BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                             Limits const& limits) {
-  return read_utf8(text, [&](std::string_view given) { return detail::leaves_of_passages(book, given, limits); });
+  return read_utf8(text, [&](std::string_view given) -> Expected<LeavesPresent> {
+    if (detail::is_too_long(given, limits)) return detail::too_long(limits);
+    return detail::PassagesReader{book, given, limits}.read();
+  });
 }
 
 } // namespace v0

@@ -323,6 +323,8 @@ BIFOLIUM_PROBLEM(330, wanting_after_leaves, "'{found}' comes after the leaves of
 BIFOLIUM_PROBLEM(338, only_states_of_leaves, "'{found}' says in what state leaves are, and not which leaves the copy has: the others were taken to be there")
 /// Doubtful: `ii` in a book with gatherings i and 2i, `2/1, 3` in one with a gathering 3, or `z & A` in one with &.
 BIFOLIUM_PROBLEM(350, name_in_two_ways, "'{found}' can be the name of a gathering of this book, but also a leaf of another or a word between leaves: name the leaves of the gathering, as in 3/1-8")
+/// `wants A-C except D1`: the leaf that is excepted is not among those that are wanting.
+BIFOLIUM_PROBLEM(351, exception_of_nothing, "'{found}' is taken out of leaves that are wanting and is not one of them")
 /// A range of pages in the parenthesis of several volumes.
 BIFOLIUM_PROBLEM(339, range_or_volumes, "'{found}' was read as {limit} {page|pages}, from the first number to the last: for the last pages of two volumes write a semicolon between them")
 /// A statement of extent is expected.
