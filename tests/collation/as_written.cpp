@@ -247,7 +247,7 @@ TEST_CASE("a deletion may be a range, or without parentheses") {
          {"A–B⁸, −B8", 15, Problem::change_outside_parentheses, "A-B⁸(−B8)"},
          {"A⁸ -A1", 7, Problem::change_outside_parentheses, "A⁸(−A1)"},
          {"A8 - Z8", 184, Problem::none, "A-Z⁸"},
-         {"A⁸ (A1 + 8 blank)", 16, Problem::text_not_read, "A⁸(A1+8, blank)"}});
+         {"A⁸ (A1 + 8 blank)", 8, Problem::none, "A⁸(A1 + 8 blank)"}});
 }
 
 TEST_CASE("what comes before the gatherings is no gathering of theirs") {

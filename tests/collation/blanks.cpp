@@ -133,6 +133,48 @@ TEST_CASE("blank leaves are known in every form of words, or it is told that the
   }
 }
 
+// As German catalogues and those of incunabula write them. (common practice, no source) The answer is made with the words.
+TEST_CASE("leaves joined by a plus or a stroke and called blank are two leaves of the gathering") {
+  int rows = 0;
+  for (int leaves = 2; leaves <= 16; leaves += 2)
+    for (int first = 1; first < leaves; ++first)
+      for (int second = first + 1; second <= leaves; ++second)
+        for (std::string const joint : {"+", " + ", "+F", " + F", "/", "&", " & ", " and ", ",", ", F"})
+          for (std::string const blank :
+               {" blank", " bl.", " blank?", " leer", " are blank", " [blank]", " both blank"}) {
+            auto const one = std::to_string(first), other = std::to_string(second);
+            auto const text = "A-F" + std::to_string(leaves) + " (F" + one + joint + other + blank + ")";
+            CAPTURE(text);
+            auto const formula = read_lawfully(text);
+            REQUIRE(formula);
+            CHECK(formula->leaves() == 6 * leaves); // nothing is inserted
+            bool const may_be_inserted = joint.find('+') != joint.npos && joint.find('F') == joint.npos && second <= 2;
+            CHECK(formula->warnings().empty() != may_be_inserted);
+            std::string blanks;
+            IdealCopy const book{*formula};
+            for (auto const& leaf : book.blanks()) blanks += write_reference(book, Reference{leaf}) + " ";
+            CHECK(blanks == (may_be_inserted ? "" : "F" + one + " F" + other + " "));
+            ++rows;
+          }
+  CHECK(rows > 10000);
+  for (auto const& [text, leaves] : {std::pair{"A-F⁸ (F8+2 blank leaves)", 50},
+                                     {"A-F⁸ (F8+χ1, blank)", 49},
+                                     {"A-F⁸ (F8+χ² blank)", 50},
+                                     {"A-F⁸ (F8+χ1 blank)", 49},
+                                     {"A-F⁸ (−F1, F7+8 blank)", 47},
+                                     {"A-F⁸ (A1 blank, F7+8 blank)", 48},
+                                     {"A-F⁸ (A1 + F8 blank)", 48},
+                                     {"A-F⁸ (F7+9 blank)", 48}}) { // kept as words, with a warning
+    CAPTURE(std::string{text});
+    auto const formula = read_lawfully(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == leaves);
+  }
+  CHECK(!(*read_formula("A-F⁸ (F7+9 blank)")).warnings().empty());
+  CHECK(blanks_told(*read_formula("A-F⁸ (A1 blank, F7+8 blank)")) == 3);
+  CHECK(blanks_told(*read_formula("A-F⁸ (last 2 leaves blank)")) == 2);
+}
+
 TEST_CASE("a word for blank in another language says what the English word says") { // common practice, no source
   auto const told = [](std::string const& text) {
     auto const formula = read_lawfully(text);

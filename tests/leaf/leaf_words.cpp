@@ -81,13 +81,19 @@ TEST_CASE("leaves that are counted from an end") {
     CountedLeaves leaves;
     char const* rest;
   };
-  for (auto const& row : std::initializer_list<Row>{{"last leaf", {1, false, true}, ""},
-                                                    {"the last two leaves blank", {2, false, true}, "blank"},
-                                                    {"First leaf, K8", {1, true, true}, ", K8"},
-                                                    {"final blank", {1, false, false}, "blank"},
-                                                    {"the first", {1, true, false}, ""},
-                                                    {"last twelve", {12, false, false}, ""},
-                                                    {"last leafs", {1, false, false}, "leafs"}}) {
+  for (auto const& row : std::initializer_list<Row>{
+           {"last leaf", {1, false, true}, ""},
+           {"the last two leaves blank", {2, false, true}, "blank"},
+           {"First leaf, K8", {1, true, true}, ", K8"},
+           {"final blank", {1, false, false}, "blank"},
+           {"the first", {1, true, false}, ""},
+           {"last twelve", {12, false, false}, ""},
+           {"last 2 leaves blank", {2, false, true}, "blank"},
+           {"first 12 leaves", {12, true, true}, ""},
+           {"last 2 blank", {1, false, false}, "2 blank"},
+           {"last 0 leaves", {1, false, false}, "0 leaves"},
+           {"last 999999999999999999999 leaves", {1, false, false}, "999999999999999999999 leaves"},
+           {"last leafs", {1, false, false}, "leafs"}}) {
     INFO(row.text);
     TextCursor cursor{row.text};
     CHECK(take_counted_leaves(cursor) == row.leaves);

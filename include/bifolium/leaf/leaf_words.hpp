@@ -6,6 +6,7 @@
 
 #include <bifolium/core/number_words.hpp>
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/cycle.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -237,8 +238,8 @@ struct CountedLeaves {
   bool says_leaves{}; ///< true if the word leaf or leaves follows
   friend constexpr bool operator==(CountedLeaves const&, CountedLeaves const&) = default;
 };
-/// Takes "the last leaf", "first two leaves", "final" and the blanks after it. If there is none, takes nothing and
-/// returns no value.
+/// Takes "the last leaf", "first two leaves", "last 2 leaves", "final" and the blanks after it; a figure only before leaf or
+/// leaves, since a leaf can have a number. If there is none, takes nothing and returns no value.
 [[nodiscard]] constexpr std::optional<CountedLeaves> take_counted_leaves(TextCursor& cursor) noexcept {
   auto c = cursor;
   auto const take = [&](std::string_view word) {
@@ -258,6 +259,12 @@ struct CountedLeaves {
     counted.leaves = *leaves;
     number.take_blanks();
     c = number;
+  } else if (auto const figure = number.take_number(most_leaves_in_gathering); figure && *figure > 0) {
+    number.take_blanks();
+    auto unit = number;
+    auto const word = unit.take_letters();
+    if (equal_in_any_case(word, "leaf") || equal_in_any_case(word, "leaves"))
+      counted.leaves = static_cast<int>(*figure), c = number;
   }
   counted.says_leaves = take("leaf") || take("leaves");
   cursor = c;

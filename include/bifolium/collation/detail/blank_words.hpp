@@ -20,7 +20,7 @@
 ///   end     = "and" , ( "genuine" | "present" | "original" )
 ///           | leaf , { separators , leaf } ;                    (* after counted leaves only: each is named *)
 ///   leaf word  = "leaf" | "leaves" ;
-///   separators = { "," | "." | ";" | ":" | "&" } , [ "and" ] ;
+///   separators = { "," | "." | ";" | ":" | "&" | "+" | "/" } , [ "and" ] ;
 ///
 /// A blank word alone is said of the leaf that is deleted before it: (−K8, blank); with "both" or as "blanks", of two
 /// leaves. A leaf is blank although its signature is printed on it. A remark on a leaf may come before the phrases: A1
@@ -76,6 +76,7 @@ class BlankWords {
   // how many they are together
   int first_counted_{}, last_counted_{}, counted_{};
   bool plural_{};                // the last blank word was a plural, or "blank leaves"
+  bool plus_{};                  // a plus was the last separator
   std::size_t begin_{}, rest_{}; // where the phrases begin, and the words after them
 
   /// Returns the word at this position; empty if there is none.
@@ -168,6 +169,7 @@ class BlankWords {
     LeafInWords const names{words_, letters_};
     auto const name = names.find(c_.token.from);
     if (!name.found || name.whole || name.leaf < 1) return false;
+    if (plus_ && !name.gathering_named && name.leaf <= 2) return false; // A1 + 2 blank: two leaves may be inserted
     c_ = TokenCursor{words_, name.end};
     BlankNamed one{name.gathering_named, name.key, name.leaf};
     if (!name.gathering_named) one.gathering_named = last_.gathering_named, one.gathering = last_.gathering;
@@ -186,7 +188,11 @@ class BlankWords {
   }
   constexpr bool separator() {
     bool found = false;
-    for (; is_separator(c_.token) || c_.touches(TokenKind::colon) || is_and(c_.token); c_.take()) found = true;
+    plus_ = false;
+    for (; is_separator(c_.token) || c_.touches(TokenKind::colon) || is_and(c_.token) || c_.at(TokenKind::plus) ||
+           c_.touches(TokenKind::slash);
+         c_.take())
+      plus_ = c_.at(TokenKind::plus), found = true;
     return take("and") || found;
   }
   /// Reads the names of leaves that were counted before: the final blank K8. Returns false if they are fewer.

@@ -104,6 +104,7 @@ private:
       // A3+1: the leaf before the insertion, then the inserted leaves; but the 8 of −A1.8 +χ1.2 belongs to the list
       bool const of_list = listed && !name.gathering_named && !s.spaced;
       bool const plus = next.at(TokenKind::plus) && !of_list;
+      if (plus && this->signs(s.end).joins_blanks(s.c, s.end)) return words(s, from, false); // F7+8 blank
       if (plus || (next.at(TokenKind::equals) && !listed)) return of_leaf(s, name, next, plus, from);
     }
     if (name.found && !signed_here && !listed && ChangeSigns::sign_follows(next))

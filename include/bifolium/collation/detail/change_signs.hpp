@@ -45,6 +45,30 @@ public:
     return has_.absence && is_loss_before(word(c)) &&
            leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
   }
+  /// Returns true if a plus joins leaves that are called blank: F7+8 blank, F7 + F8 blank. It does where a leaf of the same
+  /// series follows, or a figure that is higher; "A3+2 blank leaves" and "A3+χ1 blank" are insertions. (common practice, no
+  /// source)
+  [[nodiscard]] constexpr bool joins_blanks(TokenCursor const& in, std::uint32_t end) const {
+    auto name = leaf_name(in, end);
+    auto c = cursor(name.found ? name.end : end, end);
+    if (name.leaf < 1 || !c.at(TokenKind::plus)) return false;
+    while (c.at(TokenKind::plus) || take_joint(c, end)) {
+      if (c.at(TokenKind::plus)) c.take();
+      auto const next = leaf_name(c, end);
+      bool const named = next.gathering_named && name.gathering_named && same_series(name.key, next.key, text_);
+      if (next.leaf < 1 || !(named || (!next.gathering_named && next.leaf > name.leaf))) return false;
+      name.leaf = next.leaf;
+      if (named) name.key = next.key;
+      c = cursor(next.end, end);
+    }
+    for (auto w = word_at(text_.substr(0, end), c.token.from); is_linking_word(w) || is_doubting_word(w);
+         w = word_at(text_.substr(0, end), c.token.from))
+      c = cursor(c.token.from + w.size(), end);
+    if (c.at(TokenKind::open_round) || c.at(TokenKind::open_square)) c.take();
+    auto const blank = word(c);
+    auto const unit = word(cursor(c.token.from + blank.size(), end));
+    return is_blank_word(blank) && !equal_in_any_case(unit, "leaf") && !equal_in_any_case(unit, "leaves");
+  }
   /// Reads words that say that leaves are cancels: A1 a cancel.
   [[nodiscard]] constexpr CancelWords cancels(TokenCursor const& c, std::uint32_t end) const {
     return has_.cancel ? cancels_.find(c, end) : CancelWords{};
@@ -69,8 +93,8 @@ private:
   [[nodiscard]] constexpr bool begins_with_change(TokenCursor const& in, NamedLeaf const& name,
                                                   std::uint32_t end) const {
     auto const next = cursor(name.found ? name.end : end, end);
-    return next.at(TokenKind::plus) || next.at(TokenKind::equals) || (name.found && sign_follows(next)) ||
-           cancels(in, end).said != CancelWord::none;
+    return (next.at(TokenKind::plus) && !joins_blanks(in, end)) || next.at(TokenKind::equals) ||
+           (name.found && sign_follows(next)) || cancels(in, end).said != CancelWord::none;
   }
   /// Returns true if a change comes after words: (A1 blank, −A8).
   [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t end) const {
@@ -80,7 +104,7 @@ private:
       if (!separator) continue;
       if (auto const name = leaf_name(c, end); name.found && name.leaf > 0) { // A1 blank, A3+1
         auto const plus = cursor(name.end, end);
-        if (plus.touches(TokenKind::plus) && !plus.ahead().spaced) return true;
+        if (plus.touches(TokenKind::plus) && !plus.ahead().spaced && !joins_blanks(c, end)) return true;
         if (cancels(c, end).said != CancelWord::none) return true; // A1 blank, A8 a cancel
       }
       if (!is_loss(c.token) && !c.at(TokenKind::plus)) continue;
