@@ -533,6 +533,7 @@ using bifolium::SignatureNote;
 using bifolium::SignatureReader;
 using bifolium::Signing;
 using bifolium::SigningException;
+using bifolium::SigningNumerals;
 using bifolium::SigningPlace;
 using bifolium::SizeRange;
 using bifolium::SizeStatement;

@@ -154,8 +154,9 @@ TEST_CASE("a range of leaves in a statement of signing is as many exceptions as 
   CHECK(read_signing("$4 (-A1-50, B1-51)", {}, limits).error().problem == Problem::too_many_changes);
   CHECK((*read_signing("$4 (-A1-64)")).exceptions.size() == 64);
   auto const longer = read_signing("$4 (-B3, A3-67)").error();
-  CHECK(message(longer) == "line 1, column 10: 'A3-67' names more than 64 leaves one by one: write the gathering alone "
-                           "for all its leaves");
+  CHECK(message(longer) ==
+        "line 1, column 10: 'A3-67' names more than 64 leaves or gatherings one by one: write the gathering alone "
+        "for all its leaves");
 }
 
 TEST_CASE("no more leaves are drawn than the limit") {

@@ -243,3 +243,80 @@ TEST_CASE("a mark that is one only before a leaf is not read without one") {
   REQUIRE(symbol);
   CHECK(*read_signing(write_signing(*symbol)) == *symbol);
 }
+
+TEST_CASE("The title leaf is named by words, and no letter of them is a gathering") {
+  // constructed; that cataloguers write so of the title leaf is common practice, no source
+  for (auto words : {"title", "Title", "title-page", "title page", "title–leaf", "title leaf", "t.p.", "t. p.", "tp",
+                     "Titelblatt", "page de titre", "frontespizio"}) {
+    INFO(words);
+    Book const book{(std::string{"8°: A-H⁸ [$4 (−"} + words + ", B3) signed]").c_str()};
+    CHECK(!book.is_signed("A1"));
+    CHECK(book.is_signed("A2"));
+    CHECK(!book.is_signed("B3"));
+    CHECK(book.is_signed("B4"));
+    REQUIRE(book.how.warnings().size() == 1);
+    CHECK(book.how.warnings()[0].problem == Problem::title_leaf_taken);
+    CHECK(write_signing(book.how) == "[$4 (−title, B3) signed]");
+  }
+  Book const blank{"8°: A-H⁸ (A1 blank) [$4 signed; title unsigned]"}; // a title does not stand on a blank leaf
+  CHECK(!blank.is_signed("A2"));
+  CHECK(blank.is_signed("A1"));
+  Book const prelims{"8°: π² A-H⁸ [$4 (−title) signed]"}; // the title is in π, which has no signatures
+  CHECK(prelims.is_signed("A1"));
+  // other words are refused where they are, and not taken apart into letters
+  for (auto words : {"half-title", "the title", "plate", "index", "Preface", "cancel"}) {
+    INFO(words);
+    auto const refused = read_signing(std::string{"[$4 (−A1, "} + words + ") signed]");
+    REQUIRE(!refused);
+    CHECK(refused.error().problem == Problem::not_a_signing);
+    CHECK(refused.error().place->column == 11);
+  }
+}
+
+TEST_CASE("A leaf of several gatherings is an exception in each of them") { // constructed
+  auto const listed = signing("[$4 (−A2, B2, C2, D2) signed]");
+  for (auto text : {"[$4(-$2 in A, B, C, D) signed]", "[$4 (−$2 in A-D) signed]", "[$4 (−$2 of A–C and D) signed]",
+                    "[$4 (−$2 in quires A, B-D) signed]", "[$4 signed; $2 unsigned in A-D]"}) {
+    INFO(text);
+    CHECK(signing(text) == listed);
+  }
+  CHECK(signing("[$4 (-$2,3 in A, C; +$5 in D) signed]") == signing("[$4 (−A2,3, C2,3; +D5) signed]"));
+  CHECK(signing("[$4 (-$2 in A-C, E3) signed]") == signing("[$4 (−A2, B2, C2, E3) signed]"));
+  CHECK(signing("[$3 (-$2 in 2-4) signed]") == signing("[$3 (−2/2, 3/2, 4/2) signed]"));
+  // a range of gatherings names all of them, also in the alphabet that the book has
+  CHECK(signing("[$4 (−A-D, F2) signed]") == signing("[$4 (−A, B, C, D, F2) signed]"));
+  CHECK(signing("[$4 (−H-K) signed]") == signing("[$4 (−H, I, K) signed]"));
+  auto const with_j = read_signing("[$4 (−H-K) signed]", Letters{true, true, true});
+  REQUIRE(with_j);
+  CHECK(with_j->exceptions.size() == 4);
+  CHECK(signing("[$4 (−Y-2B) signed]") == signing("[$4 (−Y, Z, 2A, 2B) signed]"));
+  CHECK(Book{"8°: A-H⁸ [$4 (−C-E) signed]"}.is_signed("B2"));
+  for (auto reference : {"C1", "D3", "E4"}) CHECK(!Book{"8°: A-H⁸ [$4 (−C-E) signed]"}.is_signed(reference));
+  // A-D2 may be leaf 2 of each, or all of A and leaf 2 of D
+  for (auto text : {"[$4 (−A-D2) signed]", "[$4 (−A3 in B) signed]", "[$4 (−$2 in 4 gatherings) signed]"}) {
+    INFO(text);
+    REQUIRE(!read_signing(text));
+    CHECK(read_signing(text).error().problem == Problem::not_a_signing);
+  }
+  for (auto text : {"[$4 (−A-3Z) signed]", "[$4 (−$2 in A-3Z) signed]"}) {
+    INFO(text);
+    CHECK(read_signing(text).error().problem == Problem::signing_range_too_long);
+  }
+}
+
+TEST_CASE("The numerals of the leaves are kept") { // constructed; both kinds are common practice, no source
+  for (auto text : {"[$3 signed; roman numerals]", "[$3 signed; roman]", "[$3 signed (in Roman numerals)]",
+                    "$3 signed, roman numerals"}) {
+    INFO(text);
+    CHECK(signing(text).numerals == SigningNumerals::roman);
+    CHECK(write_signing(signing(text)) == "[$3 signed; roman numerals]");
+  }
+  CHECK(signing("[$3 signed; arabic figures]").numerals == SigningNumerals::arabic);
+  CHECK(signing("[$3 signed; roman and arabic]").numerals == SigningNumerals::both);
+  CHECK(signing("[$3 signed]").numerals == SigningNumerals::not_said);
+  for (auto text :
+       {"[$3 signed; arabic numerals; missigning B2 as B3]", "[$3 (−A1) signed; roman and arabic numerals]"})
+    CHECK(signing(write_signing(signing(text)).c_str()) == signing(text));
+  // leaves numbered as they are signed: a iij is the third
+  CHECK(signing("[$4 (−aiij, Bii) signed]") == signing("[$4 (−a3, B2) signed]"));
+}

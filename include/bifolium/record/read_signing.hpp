@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Reads a statement of signing: [$4 (-a3,4, ²c4) signed; missigning V4 as U4], $1-3, $½+1, [$1; +D2; -2M], [$1,3
-/// signed; signing $3 as $*]. An exception that repeats the rule gives a warning.
+/// signed; signing $3 as $*], [$3 (-title, $2 in A-D) signed; roman numerals]. An exception that repeats the rule gives a
+/// warning, and so does the title leaf, since the statement does not say which it is.
 #pragma once
 
 #include <bifolium/record/detail/signing_reader.hpp>
@@ -115,9 +116,11 @@ public:
   auto read = read_signing(*formula.signing(), formula.letters(), limits);
   if (!read) return read;
   detail::SigningDoubts doubts{*read};
+  auto const title = detail::title_leaf(book);
   // the gathering of a place; no value if the formula does not have the leaf
   auto const gathering_of = [&](SigningPlace const& place) -> std::optional<GatheringAt> {
     if (place.any) return GatheringAt{};
+    if (place.title) return title ? std::optional{title->gathering} : std::nullopt;
     auto const at = book.find(place.gathering);
     if (!at || place.leaf > book.leaves_folded(at->gathering)) return std::nullopt;
     return at->gathering;
@@ -125,13 +128,15 @@ public:
   detail::SigningExceptions said{read->exceptions.size()};
   std::vector<std::optional<GatheringAt>> gatherings;
   gatherings.reserve(read->exceptions.size());
-  for (auto const& exception : read->exceptions) {
+  for (auto exception : read->exceptions) {
     gatherings.push_back(gathering_of(exception.place));
+    if (exception.place.title && title) exception.place.leaf = title->leaf;
     if (gatherings.back()) said.add(exception, *gatherings.back(), gatherings.size() - 1);
   }
   said.sort();
   for (std::size_t i = 0; i < gatherings.size(); ++i) {
     auto const& [is_signed, place] = read->exceptions[i];
+    if (place.title) doubts.add(Problem::title_leaf_taken, place);
     if (!gatherings[i]) doubts.add(Problem::signing_of_no_leaf, place);
     if (!gatherings[i] || place.any || !place.leaf) continue;
     auto const at = *gatherings[i];

@@ -2,8 +2,8 @@
 /// Says which leaves are signed. A statement of signing gives the rule for any gathering, written `$`, and the
 /// exceptions: [$4 (-A3, B4; +C5) signed; missigning V4 as U4]. `$4` means the first four leaves, `$1,3` only the first
 /// and the third, `$½` half the leaves of each gathering, `$½+1` one more (the last two are common practice, no
-/// source). The statement does not say whether the numbers are Roman or arabic. Signing does not count leaves; the
-/// formula does. record/read_signing.hpp makes it from a text, record/write_signing.hpp writes it.
+/// source). It may say whether the numbers are Roman or arabic. Signing does not count leaves; the formula does.
+/// record/read_signing.hpp makes it from a text, record/write_signing.hpp writes it.
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
@@ -14,14 +14,17 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A leaf of a gathering, or the whole gathering. The gathering has a mark, or is any gathering, written `$`.
+/// A leaf of a gathering, or the whole gathering. The gathering has a mark, or is any gathering, written `$`. A
+/// statement may also name the title leaf, (−title), without its mark: it is taken for the first leaf of the book
+/// that is not noted as blank.
 struct SigningPlace {
   bool any{};                ///< true for `$`: any gathering
-  Signature gathering{};     ///< the mark of the gathering; it has no meaning if `any` is true
+  Signature gathering{};     ///< the mark of the gathering; it has no meaning if `any` or `title` is true
   std::optional<int> leaf{}; ///< the leaf in the gathering, from 1; no value for all leaves
   TextPlace at{};            ///< the line and the column in the statement; comparison ignores them
+  bool title{};              ///< true for the title leaf: no gathering and no leaf is named
   friend constexpr bool operator==(SigningPlace const& a, SigningPlace const& b) {
-    return a.any == b.any && a.gathering == b.gathering && a.leaf == b.leaf;
+    return a.any == b.any && a.title == b.title && a.gathering == b.gathering && a.leaf == b.leaf;
   }
 };
 /// A leaf that is signed, or is not signed, against the rule.
@@ -36,6 +39,13 @@ struct Missigned {
   std::string as{};     ///< the mark as printed: U4, or $* with $ for the letter of the gathering
   friend bool operator==(Missigned const&, Missigned const&) = default;
 };
+/// The numerals in which the leaves of a gathering are numbered: B2 or B ij.
+enum class SigningNumerals : std::uint8_t {
+  not_said,
+  arabic,
+  roman,
+  both ///< some leaves in the one, some in the other
+};
 /// A statement of signing. Comparison ignores doubts.
 struct Signing {
   /// 4 for $4: the first four leaves; no value if leaves are listed or half of them are signed
@@ -46,6 +56,7 @@ struct Signing {
   /// in the order of the statement; a later exception overrules an earlier one
   std::vector<SigningException> exceptions{};
   std::vector<Missigned> missigned{}; ///< leaves with another mark than their own
+  SigningNumerals numerals{};         ///< the numerals of the leaves
 
   /// Returns true if the rule alone says that leaf `leaf` of a gathering of `leaves` is signed. Precondition: 1 <= leaf
   /// <= leaves.
@@ -67,7 +78,7 @@ struct Signing {
 
   friend bool operator==(Signing const& a, Signing const& b) {
     return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&
-           a.exceptions == b.exceptions && a.missigned == b.missigned;
+           a.exceptions == b.exceptions && a.missigned == b.missigned && a.numerals == b.numerals;
   }
 
 private:
@@ -85,7 +96,14 @@ struct LeafSigned {
 
 namespace detail {
 
+/// Returns the leaf that is taken for the title leaf, or no value if there is none.
+inline std::optional<LeafOfBook> title_leaf(IdealCopy const& book) {
+  for (auto const& leaf : book)
+    if (!book.is_blank(leaf)) return leaf;
+  return std::nullopt;
+}
 inline bool stands_for(IdealCopy const& book, SigningPlace const& place, LeafOfBook const& leaf) {
+  if (place.title) return title_leaf(book) == leaf;
   if (place.leaf && *place.leaf != leaf.leaf) return false;
   if (place.any) return true;
   auto const found = book.find(place.gathering);
@@ -101,6 +119,7 @@ inline bool is_unsigned(IdealCopy const& book, GatheringAt at) {
 }
 /// Writes a leaf as a statement names it: $, $3, A3; with a stroke if the mark is a number: 2/3.
 inline std::string place_words(SigningPlace const& place) {
+  if (place.title) return "title";
   std::string text = place.any ? std::string{"$"} : std::string{to_text(place.gathering).view()};
   if (!place.any && place.gathering.mark() == Mark::number && place.leaf) text += '/';
   if (place.leaf) text += std::to_string(*place.leaf);

@@ -15,7 +15,7 @@ inline namespace v0 {
     auto const& mark = place.gathering;
     bool const needs_figure =
         mark.mark() == Mark::number || (mark.multiple() > 1 && (mark.text()[0] == ':' || mark.text()[0] == ')'));
-    bool const bare = !place.any && !place.leaf && needs_figure;
+    bool const bare = !place.any && !place.title && !place.leaf && needs_figure;
     return detail::place_words(place) + (bare ? "/" : "");
   };
   // a text with a quotation mark in it was read without quotation marks around it, and would end at its own
@@ -45,6 +45,8 @@ inline namespace v0 {
   }
   if (before != nullptr) text += text.back() == ':' ? " )" : ")"; // ":)" is a mark of its own
   text += " signed";
+  constexpr char const* numerals[]{"", "; arabic numerals", "; roman numerals", "; roman and arabic numerals"};
+  text += numerals[static_cast<std::size_t>(signing.numerals)];
   for (auto const& wrong : signing.missigned) {
     text += &wrong == signing.missigned.data() ? "; missigning " : ", ";
     text += words(wrong.place) + " as " + quoted(wrong.as);

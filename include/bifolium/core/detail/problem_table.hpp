@@ -351,8 +351,10 @@ BIFOLIUM_PROBLEM(313, not_stated, "the text after the formula does not state thi
 BIFOLIUM_PROBLEM(314, pages_without_unit, "'{found}' has no unit: the unit before it was taken")
 /// Doubtful: a-z, which are 23 pages or up to 26.
 BIFOLIUM_PROBLEM(315, pages_lettered, "'{found}' was counted by the alphabet of 23 letters; by that of 26 it is {limit}")
-/// A range of leaves longer than any gathering is signed.
-BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit} {leaf|leaves} one by one: write the gathering alone for all its leaves")
+/// A range of leaves longer than any gathering is signed, or of more gatherings than are named one by one.
+BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit} {leaf or gathering|leaves or gatherings} one by one: write the gathering alone for all its leaves")
+/// Doubtful: (−title), of which the statement does not say which leaf it is.
+BIFOLIUM_PROBLEM(344, title_leaf_taken, "'{found}' was read as the first leaf of the book that is not blank: if the title is on another, write its signature")
 /// Doubtful: `[8], 205`, without a word for what is counted.
 BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages were taken")
 /// Doubtful: [8]-320 p. read as eight pages and 320 pages.

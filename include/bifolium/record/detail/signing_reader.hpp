@@ -1,37 +1,25 @@
 // SPDX-License-Identifier: MIT
 /// Reads a statement of signing: the rule, then leaves and the words about them. A sign applies until the next one, and
-/// a number alone is a leaf of the gathering named before it, as bibliographers write.
+/// a number alone is a leaf of the gathering named before it, as bibliographers write. Letters that make a word are no
+/// signatures: of all words between the leaves only those for the title leaf and for the numerals are known.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/limits.hpp>
-#include <bifolium/core/text_cursor.hpp>
-#include <bifolium/leaf/signature_reader.hpp>
+#include <bifolium/record/detail/signing_marks.hpp>
 #include <bifolium/record/signing.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class SigningReader {
-  TextCursor cursor_;
-  Letters letters_;
+class SigningReader : SigningMarks {
   Limits limits_;
   Signing read_{};
   SigningPlace last_{};
-  bool any_place_{}, range_too_long_{};
-  /// Thicker gatherings were not signed leaf by leaf, and a statement of few characters would name thousands of leaves.
-  static constexpr int longest_range = 64;
+  std::size_t group_from_{}; // the first exception since the last sign
+  bool any_place_{};
 
-  /// Takes a whole number, if there is one. Returns a number above `most_leaves_in_gathering` if it is too large.
-  std::optional<int> figure() {
-    auto const number = cursor_.take_capped_number(most_leaves_in_gathering);
-    return number ? std::optional{static_cast<int>(*number)} : std::nullopt;
-  }
-  static bool can_be_leaf(std::optional<int> leaf) {
-    return !leaf || (*leaf >= 1 && *leaf <= most_leaves_in_gathering);
-  }
-  [[nodiscard]] std::string_view text() const { return cursor_.text(); }
   /// Makes an error that quotes the text from an item to the end, or all of it if the item is missing at the end.
   [[nodiscard]] Error error(std::size_t from) const {
     auto const quoted = text().substr(from < text().size() ? from : 0);
@@ -75,10 +63,6 @@ class SigningReader {
       read_.first = read_.listed.back(), read_.listed.clear();
     return true;
   }
-  [[nodiscard]] FoundSignature mark_here() const {
-    TokenCursor c{text(), cursor_.at()};
-    return SignatureReader{text(), letters_}.take(c);
-  }
   /// Reads A3, $3, 2M, 36/10, or 4 alone for a leaf of the gathering before.
   bool place(SigningPlace& found) {
     if (cursor_.take('$')) {
@@ -86,11 +70,11 @@ class SigningReader {
       found = {true, {}, leaf, {}};
       return can_be_leaf(leaf);
     }
+    if (take_title()) return found = {false, {}, {}, {}, true}, true;
     // a number is a leaf of the gathering before, unless it belongs to a mark (2)(3) or a stroke follows it (36/10)
     bool const begins_with_figure = cursor_.at_digit();
     auto const mark = mark_here();
-    if (!mark || (mark.key.mark() == Mark::symbol && text()[mark.key.text_from] == '+'))
-      return false; // here + is a sign
+    if (!mark || is_plus(mark)) return false; // here + is a sign
     auto const signature = signature_of(mark.key, text(), letters_);
     cursor_.go_to(mark.end);
     bool const stroke = cursor_.take('/');
@@ -99,7 +83,8 @@ class SigningReader {
       found.leaf = static_cast<int>(signature.multiple());
       return found.leaf <= most_leaves_in_gathering;
     }
-    auto const leaf = figure();
+    auto const leaf = is_latin_letter(cursor_.peek()) ? roman_figure() : figure();
+    if (is_latin_letter(cursor_.peek()) && !leaf) return false; // a word
     found = {false, signature, leaf, {}};
     return can_be_leaf(leaf) && (leaf || stands_alone(signature));
   }
@@ -154,7 +139,7 @@ class SigningReader {
 
 public:
   SigningReader(std::string_view text, Letters added, Limits const& limits)
-      : cursor_{text}, letters_{added}, limits_{limits} {}
+      : SigningMarks{text, added}, limits_{limits} {}
 
   Expected<Signing> read() {
     if (is_too_long(text(), limits_)) return too_long(limits_);
@@ -167,8 +152,10 @@ public:
       cursor_.take_blanks();
       if (cursor_.at_end()) return static_cast<Signing&&>(read_);
       auto const from = cursor_.at();
-      if (take_punctuation() || take_mode()) continue;
-      if (!item(from))
+      if (take_punctuation() || take_numerals()) continue;
+      auto const gatherings = take_in_gatherings();
+      if (gatherings == Taken::yes || (gatherings == Taken::no && take_mode())) continue;
+      if (gatherings == Taken::refused || !item(from))
         return range_too_long_ ? quoted(Problem::signing_range_too_long, from, longest_range) : error(from);
       if (read_.exceptions.size() + read_.missigned.size() > limits_.changes)
         return quoted(Problem::too_many_changes, from, limits_.changes);
@@ -193,8 +180,61 @@ private:
     cursor_.skip(1);
     return true;
   }
+  /// Takes roman, in arabic numerals.
+  bool take_numerals() {
+    auto const here = cursor_;
+    static_cast<void>(cursor_.take_word_in_any_case("in") || cursor_.take_word_in_any_case("and"));
+    cursor_.take_blanks();
+    auto const said = cursor_.take_word_in_any_case("roman")    ? SigningNumerals::roman
+                      : cursor_.take_word_in_any_case("arabic") ? SigningNumerals::arabic
+                                                                : SigningNumerals::not_said;
+    if (said == SigningNumerals::not_said) return cursor_ = here, false;
+    bool const other = read_.numerals != SigningNumerals::not_said && read_.numerals != said;
+    read_.numerals = other ? SigningNumerals::both : said;
+    cursor_.take_blanks();
+    for (char const* const word : {"numerals", "figures", "numbers"})
+      if (cursor_.take_word_in_any_case(word)) break;
+    return true;
+  }
+  enum class Taken : std::uint8_t { no, yes, refused };
+  /// Takes the gatherings of -$2 in A, C-E: the exceptions since the last sign, which were of any gathering, are of these.
+  Taken take_in_gatherings() {
+    auto const here = cursor_;
+    if (!cursor_.take_word("in") && !cursor_.take_word("of")) return Taken::no;
+    std::vector<SigningException> const said{read_.exceptions.begin() + static_cast<std::ptrdiff_t>(group_from_),
+                                             read_.exceptions.end()};
+    for (auto const& one : said)
+      if (!one.place.any) return Taken::refused;
+    if (said.empty()) return cursor_ = here, Taken::no;
+    read_.exceptions.resize(group_from_);
+    cursor_.take_blanks();
+    for (char const* const word : {"gatherings", "gathering", "quires", "quire", "signatures", "sigs.", "sig."})
+      if (cursor_.take(word)) break;
+    for (bool first = true;; first = false) {
+      auto const before = cursor_;
+      if (!first) {
+        cursor_.take_blanks();
+        static_cast<void>(cursor_.take(',') || cursor_.take('&') || cursor_.take_word("and"));
+      }
+      cursor_.take_blanks();
+      auto const from = cursor_.at();
+      auto const gatherings = take_gatherings();
+      if (range_too_long_) return Taken::refused;
+      if (gatherings.empty() || cursor_.at_digit()) {
+        cursor_ = before;
+        group_from_ = read_.exceptions.size();
+        return first ? Taken::refused : Taken::yes;
+      }
+      for (auto const& gathering : gatherings)
+        for (auto one : said) {
+          one.place = {false, gathering, one.place.leaf, cursor_.place(from)};
+          read_.exceptions.push_back(one);
+        }
+    }
+  }
   bool take_mode() {
     if (bool const plus = cursor_.peek() == '+'; cursor_.take_one(is_sign)) {
+      group_from_ = read_.exceptions.size();
       mode_ = plus ? Mode::plus : Mode::minus;
       place_next_ = true;
       return true;
@@ -210,14 +250,24 @@ private:
   }
   /// Reads a leaf with the words about it: A3, A3-5 unsigned, V4 as 'U4'.
   bool item(std::size_t from) {
+    if (mode_ == Mode::none) group_from_ = read_.exceptions.size();
+    if (auto const gatherings = range_of_gatherings(); !gatherings.empty()) {
+      bool const ends = mode_ == Mode::minus || mode_ == Mode::plus;
+      if (!ends || is_word_or_figure(cursor_.peek())) return false; // -A-D2
+      for (auto const& gathering : gatherings) {
+        last_ = {false, gathering, {}, cursor_.place(from)};
+        except(mode_ == Mode::plus, last_, {});
+      }
+      return any_place_ = true;
+    }
+    if (range_too_long_) return false;
     SigningPlace found;
     bool const quoted = mode_ == Mode::missigning && opens_quotation(cursor_.character().value) && !quotes_a_mark();
     if (quoted) cursor_.take_quotation_mark();
     if (!place(found)) return false;
     found.at = cursor_.place(from);
     if (quoted && !cursor_.take_quotation_mark()) return false;
-    last_ = found;
-    any_place_ = true;
+    if (!found.title) last_ = found, any_place_ = true;
     auto const to = last_of_range(found.leaf);
     if (to < found.leaf || !can_be_leaf(to)) return false;
     range_too_long_ = to && *to - *found.leaf >= longest_range;

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+/// Reads what a statement of signing names: the mark of a gathering, a range of them, the number of a leaf in arabic or
+/// Roman numerals, and the title leaf, for which catalogues write words. Letters that make no mark and no numeral are
+/// not taken: the t of "title" is not the gathering t.
+#pragma once
+
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/gathering.hpp>
+#include <bifolium/leaf/roman.hpp>
+#include <bifolium/leaf/signature_reader.hpp>
+
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Words for the leaf with the title (common practice, no source), the longer before the shorter.
+inline constexpr char const* title_leaf_words[]{
+    "title-page", "title page", "title-leaf", "title leaf", "titlepage",     "title", "t.p.",        "t. p.",
+    "t.-p.",      "tp",         "Titelblatt", "Titel",      "page de titre", "titre", "frontespizio"};
+
+class SigningMarks {
+protected:
+  TextCursor cursor_;
+  Letters letters_;
+  bool range_too_long_{};
+  /// Thicker gatherings were not signed leaf by leaf, and a statement of few characters would name thousands of leaves.
+  static constexpr int longest_range = 64;
+
+  SigningMarks(std::string_view text, Letters added) : cursor_{text}, letters_{added} {}
+
+  /// Takes a whole number, if there is one. Returns a number above `most_leaves_in_gathering` if it is too large.
+  std::optional<int> figure() {
+    auto const number = cursor_.take_capped_number(most_leaves_in_gathering);
+    return number ? std::optional{static_cast<int>(*number)} : std::nullopt;
+  }
+  static bool can_be_leaf(std::optional<int> leaf) {
+    return !leaf || (*leaf >= 1 && *leaf <= most_leaves_in_gathering);
+  }
+  [[nodiscard]] std::string_view text() const { return cursor_.text(); }
+  [[nodiscard]] FoundSignature mark_here() const {
+    TokenCursor c{text(), cursor_.at()};
+    return SignatureReader{text(), letters_}.take(c);
+  }
+  /// Returns true for the mark +, which is a sign in a statement.
+  [[nodiscard]] bool is_plus(FoundSignature const& mark) const {
+    return mark.key.mark() == Mark::symbol && text()[mark.key.text_from] == '+';
+  }
+  static bool is_word_or_figure(char c) { return is_latin_letter(c) || is_digit(c); }
+  bool take_title() {
+    for (char const* const word : title_leaf_words)
+      if (cursor_.take_word_in_any_case(word)) return true;
+    return false;
+  }
+  /// Takes the iij of Aiij, as early books are signed: small letters, of which no other follow.
+  std::optional<int> roman_figure() {
+    auto const here = cursor_;
+    auto const letters = cursor_.take_letters();
+    auto const found = roman_numeral(letters);
+    if (found && found->bytes == letters.size() && found->value < 50 && is_small(letters[0]))
+      return static_cast<int>(found->value);
+    cursor_ = here;
+    return std::nullopt;
+  }
+  /// Takes a mark, or the marks from one to another, A-D. The list is empty if there is none.
+  std::vector<Signature> take_gatherings() {
+    std::vector<Signature> all;
+    auto const first = mark_here();
+    if (!first || is_plus(first)) return all;
+    cursor_.go_to(first.end);
+    if (is_latin_letter(cursor_.peek())) return all;
+    auto const here = cursor_;
+    auto const last = cursor_.take_dash() ? mark_here() : FoundSignature{};
+    Alphabet const alphabet{letters_};
+    auto const length = last ? run_length(first.key, last.key, alphabet, text()) : std::nullopt;
+    if (length)
+      cursor_.go_to(last.end);
+    else
+      cursor_ = here;
+    range_too_long_ = length && *length > longest_range;
+    if (range_too_long_) return all;
+    auto const rank = first.key.rank(alphabet);
+    for (std::int64_t i = 0; i < length.value_or(1); ++i)
+      all.push_back(signature_of(i == 0 ? first.key : first.key.at_rank(rank + i, alphabet), text(), letters_));
+    return all;
+  }
+  /// Takes A-D. The list is empty if there is no range, and for 2-4, which are leaves.
+  std::vector<Signature> range_of_gatherings() {
+    auto const here = cursor_;
+    auto all = cursor_.at_digit() && mark_here().key.is_bare_number() ? std::vector<Signature>{} : take_gatherings();
+    if (all.size() < 2 && !range_too_long_) cursor_ = here, all.clear();
+    return all;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
