@@ -91,8 +91,8 @@ class ExactCover {
   }
   /// Counts the ways without distinguishing interchangeable units: each piece may be taken any number of times.
   void count_likes() {
-    std::vector<std::int64_t> ways(pieces_.states());
-    ways[0] = 1;
+    std::vector<std::int64_t> ways{1}; // nothing is made in one way
+    ways.resize(pieces_.states());
     for (auto const& piece : pieces_.all())
       for (auto state = piece.state; state < pieces_.states(); ++state)
         if (pieces_.is_in(piece, state)) ways[state] += ways[state - piece.state];

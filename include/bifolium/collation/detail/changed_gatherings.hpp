@@ -146,6 +146,10 @@ private:
                                      : !leaf.inserted && leaf.leaf >= one.leaf && leaf.leaf < one.leaf + one.count;
     return within ? &one : nullptr;
   }
+  [[nodiscard]] Stretch const* stretch_of(LeafOfBook const& leaf) const {
+    auto const* const in = find(leaf.gathering);
+    return in == nullptr ? nullptr : stretch_of(*in, leaf);
+  }
 
 public:
   /// Adds the next gathering with its changes. Returns the number of its leaves. `before` is the number of leaves of
@@ -160,18 +164,21 @@ public:
         earlier = 0; // the next leaf to write; number of leaves inserted so far after leaf `after`
     while (changes.more_of(here.at)) {
       auto const& one = changes.take();
-      if (one.insertion) {
+      if (auto const* const inserted = one.change->insertion()) {
         stretch(here, next, {}, one.leaf + 1 - next);
         if (one.leaf >= next) next = one.leaf + 1;
         if (one.leaf != after) after = one.leaf, earlier = 0;
-        insert(here, *one.change->insertion(), earlier);
-        earlier += one.change->insertion()->leaves;
+        insert(here, *inserted, earlier);
+        earlier += inserted->leaves;
         continue;
       }
-      bool const deleted = one.change->deletion() != nullptr;
-      auto const leaves = deleted ? one.change->deletion()->leaves : one.change->cancel()->leaves;
+      auto const* const deletion = one.change->deletion();
+      auto const* const cancel = one.change->cancel();
+      if (deletion == nullptr && cancel == nullptr) continue; // no other kind is in the list
+      bool const deleted = deletion != nullptr;
+      auto const leaves = deleted ? deletion->leaves : cancel->leaves;
       auto const last = leaves.last(folded);
-      Fate const fate{leaves.first(), last, deleted, !deleted, !deleted && one.change->cancel()->of_fold};
+      Fate const fate{leaves.first(), last, deleted, !deleted, !deleted && cancel->of_fold};
       if (leaves.are_every()) {
         here.whole = fate;
         if (deleted) next = folded + 1;
@@ -226,8 +233,7 @@ public:
     return at < in->fate_to && fates_[at].leaf <= leaf.leaf ? fates_[at] : in->whole;
   }
   [[nodiscard]] std::optional<InsertedLeaf> inserted(LeafOfBook const& leaf) const {
-    auto const* in = leaf.inserted ? find(leaf.gathering) : nullptr;
-    auto const* one = in == nullptr ? nullptr : stretch_of(*in, leaf);
+    auto const* one = leaf.inserted ? stretch_of(leaf) : nullptr;
     if (one == nullptr) return std::nullopt;
     auto result = insertions_[one->insertion];
     result.number = *leaf.inserted - *one->inserted + 1;
@@ -250,7 +256,9 @@ public:
   [[nodiscard]] std::optional<Named> find_all_named(Signature const& name) const {
     auto found = find_named(name, 0);
     if (!found) return found;
-    auto at = stretch_of(*find(found->leaf.gathering), found->leaf)->insertion;
+    auto const* const stretch = stretch_of(found->leaf);
+    if (stretch == nullptr) return std::nullopt;
+    auto at = stretch->insertion;
     found->count = insertions_[at].insertion.leaves;
     while (++at < insertions_.size() && is_next_piece(at)) found->count += insertions_[at].insertion.leaves;
     found->several = found->several || figures_.find(name, other_figures) != nullptr;

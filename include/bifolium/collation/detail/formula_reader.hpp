@@ -144,7 +144,11 @@ class FormulaReader {
         return piece != nullptr && piece->joined != Joined::gathering && changes[i].text() == changes[last].text();
       };
       while (at > 0 && is_piece(at) && is_piece(at - 1)) --at;
-      for (; at < last && place >= changes[at].insertion()->leaves; ++at) place -= changes[at].insertion()->leaves;
+      for (; at < last; ++at) {
+        auto const* const piece = changes[at].insertion();
+        if (piece == nullptr || place < piece->leaves) break;
+        place -= piece->leaves;
+      }
       auto const& of = changes[at];
       auto const leaf = of.deletion() != nullptr ? of.deletion()->leaves.first()
                         : of.cancel() != nullptr ? of.cancel()->leaves.first()

@@ -25,43 +25,48 @@ protected:
   /// Returns true for an identity that cannot be in brackets: B1=C2 has its leaf, and the sign must be the only text
   /// before )(.
   [[nodiscard]] bool is_bare(std::size_t i) const {
-    auto const& identity = *formula_.changes()[i].identity();
-    return form(i).leaf_written || (identity.name && has_any(*identity.name, "()"));
+    auto const* const one = formula_.changes()[i].identity();
+    return form(i).leaf_written || (one != nullptr && one->name && has_any(*one->name, "()"));
   }
   /// Returns the end of a list of identities that begins with change `i`. An identity without a name of its own would
   /// get the last name.
   [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
     auto const& changes = formula_.changes();
     auto const first = i;
+    auto const* before = changes[i].identity();
     for (++i; i < changes.size(); ++i) {
       if (is_bare(first) && !figure_is_enough(i)) break; // without brackets a list continues with numbers only
       auto const* const one = changes[i].identity();
-      if (one == nullptr || opens(i) || form(i).leaf_written || (!one->name && changes[i - 1].identity()->name)) break;
+      if (one == nullptr || opens(i) || form(i).leaf_written) break;
+      if (!one->name && before != nullptr && before->name) break;
+      before = one;
     }
     return i;
   }
-  /// Writes the identities of one list from change `i` on: [=B2], [=L4.5]. Returns the change after them.
-  std::size_t identities(std::size_t i) {
+  /// Writes the leaf that an identity says to be the same: B2 in [=B2], 5 in [=L4.5].
+  void same_leaf(std::size_t i, Identity const& one, bool first) {
+    bool const beside = one.name && first && has_any(*one.name, "()");
+    if (one.name && (first || !figure_is_enough(i)) && !beside) {
+      leaf(*one.name, one.other_leaf);
+    } else {
+      if (beside) mark(*one.name);
+      if (one.other_leaf) number(*one.other_leaf);
+    }
+  }
+  /// Writes the identities of one list from change `first`, which is `head`, on: [=B2], [=L4.5]. Returns the change
+  /// after them.
+  std::size_t identities(std::size_t first, Identity const& head) {
     auto const& changes = formula_.changes();
-    auto const end = end_of_list(i);
-    auto const first = i;
-    if (form(i).leaf_written) leaf(formula_.signature(changes[i].gathering()), changes[i].identity()->leaf);
-    text_ += is_bare(i) ? "=" : "[=";
-    for (;; ++i) {
-      auto const& one = *changes[i].identity();
-      bool const beside = one.name && i == first && has_any(*one.name, "()");
-      if (one.name && (i == first || !figure_is_enough(i)) && !beside)
-        leaf(*one.name, one.other_leaf);
-      else {
-        if (beside) mark(*one.name);
-        if (one.other_leaf) number(*one.other_leaf);
-      }
+    auto const end = end_of_list(first);
+    if (form(first).leaf_written) leaf(formula_.signature(head.gathering), head.leaf);
+    text_ += is_bare(first) ? "=" : "[=";
+    for (auto i = first; i < end; ++i) {
+      if (i != first) separator(i);
+      if (auto const* const one = changes[i].identity()) same_leaf(i, *one, i == first);
       if (changes[i].doubtful()) text_ += '?';
-      if (i + 1 == end) break;
-      separator(i + 1);
     }
     if (!is_bare(first)) text_ += ']';
-    return i + 1;
+    return end;
   }
   void separator(std::size_t i) { text_ += form(i).separator == ChangeForm::Separator::point ? '.' : ','; }
   /// Writes the leaf of a deletion or cancel: A4 in −A4 or ±B2. Only a number is written if the leaf before it has the
@@ -114,9 +119,9 @@ protected:
   /// Writes one parenthesis. Returns the change after it.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
-    if (changes[first].identity() != nullptr && !is_bare(first)) {
+    if (auto const* const head = changes[first].identity(); head != nullptr && !is_bare(first)) {
       auto const end = end_of_list(first);
-      if (end == changes.size() || opens(end)) return identities(first);
+      if (end == changes.size() || opens(end)) return identities(first, *head);
     }
     for (char const* end : {"+)", "-)", "=)", "±)", "−)"})
       if (text_.ends_with(end)) {
@@ -126,19 +131,21 @@ protected:
     text_ += '(';
     auto i = first;
     while (i < changes.size() && (i == first || !opens(i))) {
-      if (changes[i].identity() != nullptr) {
+      if (auto const* const head = changes[i].identity()) {
         bool const apart = i != first && (changes[i - 1].note() != nullptr || form(i).leaf_written);
         if (apart) text_ += ", "; // words end at the next comma
-        i = identities(i);
+        i = identities(i, *head);
         continue;
       }
-      if (i != first && changes[i].note() != nullptr && (changes[i - 1].deletion() || changes[i - 1].cancel()) &&
-          only_names_leaves(formula_.notes()[changes[i].note()->words]))
+      auto const* const words = changes[i].note();
+      if (i != first && words != nullptr && (changes[i - 1].deletion() || changes[i - 1].cancel()) &&
+          only_names_leaves(formula_.notes()[words->words]))
         break;
       if (i == first + 1 && only_notes(first)) break; // a parenthesis of words is one note
       if (i != first) separator(i);
-      if (changes[i].insertion() != nullptr)
-        if (auto const end = inserted_run(i, i == first); end != i) {
+      auto const* const inserted = changes[i].insertion();
+      if (inserted != nullptr)
+        if (auto const end = inserted_run(i, *inserted, i == first); end != i) {
           i = end;
           continue;
         }
@@ -146,11 +153,11 @@ protected:
         loss(i, i == first, deletion->gathering, deletion->leaves);
       else if (auto const* const cancel = changes[i].cancel())
         loss(i, i == first, cancel->gathering, cancel->leaves);
-      else if (auto const* const inserted = changes[i].insertion()) {
+      else if (inserted != nullptr) {
         i = insertion(i, *inserted, i == first);
         continue;
-      } else
-        note(*changes[i].note(), i == first, i != first && changes[i - 1].note() != nullptr);
+      } else if (words != nullptr)
+        note(*words, i == first, i != first && changes[i - 1].note() != nullptr);
       ++i;
     }
     text_ += ')';

@@ -39,7 +39,7 @@ protected:
   /// parenthesis; after a deletion, +2* would replace the deleted leaf. Returns the change after those that were written.
   std::size_t insertion(std::size_t i, Insertion const& one, bool first) {
     place_of_insertion(i, one, first);
-    auto const end = end_of_pieces(i);
+    auto const end = end_of_pieces(i, one);
     if (one.name)
       inserted_name(one);
     else if (one.named_by_place) {
@@ -51,34 +51,35 @@ protected:
       number(one.leaves);
     auto figure = one.first_figure.value_or(1) + one.leaves;
     for (auto k = i + 1; k < end; ++k) {
-      auto const& piece = *formula_.changes()[k].insertion();
+      auto const* const piece = formula_.changes()[k].insertion();
+      if (piece == nullptr) break;
       text_ += ',';
-      inserted_figures(piece, figure);
-      figure += piece.leaves;
+      inserted_figures(*piece, figure);
+      figure += piece->leaves;
     }
     if (formula_.changes()[i].doubtful()) text_ += '?';
     return end;
   }
-  /// Returns the change after the insertions that are pieces of one list from change `i` on, as in χ1.2,3: numbers at
-  /// one place that follow one another, of which folds part the single leaves.
-  [[nodiscard]] std::size_t end_of_pieces(std::size_t i) const {
+  /// Returns the change after the insertions that are pieces of one list from change `i`, which is `first`, on, as in
+  /// χ1.2,3: numbers at one place that follow one another, of which folds part the single leaves.
+  [[nodiscard]] std::size_t end_of_pieces(std::size_t i, Insertion const& first) const {
     auto const& changes = formula_.changes();
-    auto const& first = *changes[i].insertion();
     if (first.joined == Joined::gathering || first.named_by_place || (first.name && !first.first_figure)) return i + 1;
     auto figure = first.first_figure.value_or(1) + first.leaves;
     auto end = i + 1;
+    bool after_fold = first.joined == Joined::conjugate;
     for (; end < changes.size(); ++end) {
       auto const* const one = changes[end].insertion();
-      auto const& before = *changes[end - 1].insertion();
       bool const same_place = one != nullptr && form(end).separator == ChangeForm::Separator::comma &&
                               changes[end].doubtful() == changes[i].doubtful() && one->gathering == first.gathering &&
                               one->after == first.after && !one->named_by_place;
       if (!same_place || one->name != first.name || one->inferred != first.inferred ||
           (first.name && one->first_figure != figure))
         break;
-      bool const fold = one->joined == Joined::conjugate, after_fold = before.joined == Joined::conjugate;
+      bool const fold = one->joined == Joined::conjugate;
       if (one->joined == Joined::gathering || (!fold && !after_fold)) break;
       figure += one->leaves;
+      after_fold = fold;
     }
     // an identity after a list is of its first leaf
     auto const* const same = end < changes.size() ? changes[end].identity() : nullptr;
@@ -123,11 +124,15 @@ protected:
     }
     text_ += ')';
   }
-  /// Returns the insertion after those that make one run from change `i` on, a-b⁴: gatherings at one place, each with
-  /// the name that follows the name before it.
-  [[nodiscard]] std::size_t end_of_inserted_run(std::size_t i) const {
+  /// Returns the number of leaves that a change inserts: 0 if it is of another kind.
+  [[nodiscard]] int leaves_inserted(std::size_t i) const {
+    auto const* const one = formula_.changes()[i].insertion();
+    return one == nullptr ? 0 : one->leaves;
+  }
+  /// Returns the insertion after those that make one run from change `i`, which is `first`, on, a-b⁴: gatherings at one
+  /// place, each with the name that follows the name before it.
+  [[nodiscard]] std::size_t end_of_inserted_run(std::size_t i, Insertion const& first) const {
     auto const& changes = formula_.changes();
-    auto const& first = *changes[i].insertion();
     auto end = i + 1;
     auto const follows = [&](std::size_t k) {
       auto const* const one = changes[k].insertion();
@@ -142,34 +147,35 @@ protected:
                        (first.name->mark() != Mark::number || first.name->is_quoted());
     while (named && end < changes.size() && end - i < most_inserted_gatherings && follows(end)) ++end;
     auto same = i + 1; // a-b⁴, c²: those with one count, unless the counts alternate from the first on
-    while (same < end && changes[same].insertion()->leaves == first.leaves) ++same;
+    while (same < end && leaves_inserted(same) == first.leaves) ++same;
     return same > i + 1 ? same : end;
   }
   /// Returns the counts of the insertions from change `i` to `end` as a cycle, or an empty one if they do not
   /// alternate.
   [[nodiscard]] Cycle cycle_of_inserted(std::size_t i, std::size_t end) const {
-    auto const leaves = [&](std::size_t k) { return formula_.changes()[k].insertion()->leaves; };
     Cycle cycle;
-    for (auto k = i; k < end && cycle.push(leaves(k)); ++k) {
+    for (auto k = i; k < end && cycle.push(leaves_inserted(k)); ++k) {
       bool fits = (end - i) % cycle.size() == 0 && cycle.size() < end - i;
-      for (auto m = i; m < end && fits; ++m) fits = leaves(m) == cycle.term((m - i) % cycle.size());
+      for (auto m = i; m < end && fits; ++m) fits = leaves_inserted(m) == cycle.term((m - i) % cycle.size());
       if (fits) return cycle;
     }
     return Cycle{};
   }
-  /// Writes the insertions that make a run, if there are any. Returns the change after those that were written.
-  std::size_t inserted_run(std::size_t i, bool first) {
-    auto const end = end_of_inserted_run(i);
+  /// Writes the insertions that make a run from change `i`, which is `head`, on, if there are any. Returns the change
+  /// after those that were written.
+  std::size_t inserted_run(std::size_t i, Insertion const& head, bool first) {
+    auto const end = end_of_inserted_run(i, head);
     auto const leaves = end - i > 1 ? cycle_of_inserted(i, end) : Cycle{};
     if (leaves.size() == 0) return i;
-    auto one = *formula_.changes()[i].insertion();
+    auto one = head;
     bool const inferred = one.inferred;
     one.inferred = false;
     place_of_insertion(i, one, first);
     if (inferred) text_ += '[';
     inserted_mark(*one.name, false);
     text_ += '-';
-    mark(*formula_.changes()[end - 1].insertion()->name);
+    if (auto const* const last = formula_.changes()[end - 1].insertion(); last != nullptr && last->name)
+      mark(*last->name);
     if (inferred) text_ += ']';
     cycle(leaves, false, true);
     if (formula_.changes()[end - 1].doubtful()) text_ += '?';
