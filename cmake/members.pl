@@ -12,13 +12,6 @@ require "$FindBin::Bin/declarations.pl";
 my $include = shift // die "perl members.pl INCLUDE\n";
 my $fields_only = (shift // '') eq '--fields';
 
-# The folders in the order of use, with words for each.
-my @folders = (
-  [book => 'A whole description'], [record => 'The statements of a record'], [collation => 'Collation formulas'],
-  [copy => 'One copy'], [evidence => 'The evidence of a leaf, and its format'], [edition => 'Paper and presswork of an edition'],
-  [paper => 'Paper, lengths and places'], [fold => 'Formats and schemes of folding'], [imposition => 'Formes'],
-  [leaf => 'Leaves, gatherings, signatures'], [drawing => 'Pictures'], [core => 'Errors, numbers and text'],
-);
 # Headers for whoever reads texts of his own, fits the model anew or draws pictures of his own: their types are passed over.
 my %passed_over = map { ("bifolium/$_.hpp" => 1) } qw(fwd formatter book/weight_counts core/character_references core/text_cursor
   core/utf8 drawing/svg evidence/paper_counts evidence/parameters evidence/ranked_formats leaf/counts_in_words leaf/found_signature
@@ -26,17 +19,6 @@ my %passed_over = map { ("bifolium/$_.hpp" => 1) } qw(fwd formatter book/weight_
 my %nothing = map { $_ => 1 } qw(BIFOLIUM_LIFETIMEBOUND BIFOLIUM_INLINE noexcept explicit inline virtual override mutable);
 my @types; # each: name, header, words, rows of [name, type, words, kind], is it a class with something private
 
-# Tokens as a person writes them.
-sub written {
-  my ($text, $before) = ('', '');
-  for my $token (@_) {
-    $text .= ' ' if $token =~ /^\w/ && $before =~ /[\w>&*]$/ || $before eq ',' || $token eq '""' && $before =~ /\w$/;
-    $text .= ' ' if $text ne '' && grep { /^(?:=|\|\||==|\?|:)$/ } $before, $token;
-    $text .= $token;
-    $before = $token;
-  }
-  return $text;
-}
 # The token after the bracket that is closed again, from one that opens.
 sub past {
   my ($tokens, $at) = @_;
@@ -244,30 +226,23 @@ if ($fields_only) {
   exit;
 }
 
-sub cell { # what Markdown would read as its own
-  my ($text) = @_;
-  $text =~ s/\|/\\|/g;
-  return join '', map { /^`/ ? $_ : s/</&lt;/gr } split /(`[^`]*`)/, $text;
-}
-sub code { my ($text) = @_; return $text eq '' ? '' : '`' . ($text =~ s/\|/\\|/gr) . '`' }
-
 print <<'TEXT';
 <!-- SPDX-License-Identifier: MIT -->
 # What a type holds
 
 The members of the types for users, in the order of their declaration: that is the order in which `{.field = value}` is written. A field
 that is left out is empty, unknown or zero, unless a default is named. Units are in the type (`millimetres`, `YearRange`) or in the
-words. [What to call](functions.md) has the functions that take and give these values. The page is written from the headers by
-`perl cmake/members.pl include`; a test compares both, and lets a compiler count the fields. Find a type with your browser's search,
-or here:
+words. [What to call](functions.md) has the functions that take and give these values by their purpose,
+[how it is called](declarations.md) by their header. The page is written from the headers by `perl cmake/members.pl include`; a test
+compares both, and lets a compiler count the fields. Find a type with your browser's search, or here:
 
 TEXT
 my %by; push @{$by{lc substr($_->{name}, 0, 1)}}, $_->{name} for @types;
-sub anchor { return lc($_[0]) =~ s/[^\w]//gr }
 print join(' | ', map { my $letter = $_; join ', ', map { "[$_](#" . anchor($_) . ')' } sort { lc $a cmp lc $b } grep { !/::/ } @{$by{$letter}} } sort keys %by), "\n";
-for my $folder (@folders) {
+for my $folder (folders()) {
   my ($name, $words) = @$folder;
   my @here = grep { $_->{header} =~ m{^$name/} } @types;
+  next unless @here;
   print "\n## $words\n";
   for my $type (@here) {
     print "\n### $type->{name}\n\n`$type->{header}`", $type->{template} ne '' ? ", `template $type->{template}`" : '', ": ", cell($type->{words}), "\n";

@@ -18,101 +18,19 @@ my (@names, %is_inline);
 sub sentence {
   my ($comment) = @_;
   $comment =~ s/\s+/ /g;
-  $comment =~ s/^ //;
+  $comment =~ s/^ | $//g;
   return $comment =~ /^(.*?[.:;])(?:\s|$)/ ? $1 : $comment;
 }
 
 my @headers = headers_in($include, 'bifolium');
 for my $header (@headers) {
-
   open my $file, '<:raw', "$include/$header" or die "$include/$header: $!";
   local $/;
-  my @tokens = grep { !m{^///<} } tokens(scalar <$file>);
-  my (@spaces, @words, $comment, $fresh);
-  $comment = '';
-  for (my $at = 0; $at <= $#tokens; $at++) {
-    my $token = $tokens[$at];
-    if ($token =~ m{^///(.*)}) {
-      $comment = '' unless $fresh;
-      $comment .= " $1" unless @words;
-      $fresh = 1;
-      next;
-    }
-    $fresh = 0 unless @words; # what follows belongs to the comment
-    if (!@words && ($token eq 'namespace' || $token eq 'inline' && ($tokens[$at + 1] // '') eq 'namespace')) {
-      my $inline = $token eq 'inline';
-      $at++ if $inline;
-      my $name = '';
-      for ($at++; $tokens[$at] ne '{' && $tokens[$at] ne ';' && $tokens[$at] ne '='; $at++) { $name .= $tokens[$at] }
-      if ($tokens[$at] eq '{') { push @spaces, $name; $is_inline{$name} = $inline }
-      else { $at++ until $tokens[$at] eq ';' }
-      $comment = '';
-      next;
-    }
-    if ($token eq '}' && !@words) { pop @spaces; $comment = ''; next }
-    if ($token eq ';' && !@words) { next }
-    if ($token eq '{' || $token eq ';') {
-      my @head = @words;
-      push @head, '{' if $token eq '{';
-      my $public = join('::', @spaces);
-      if (@spaces && $spaces[0] eq 'bifolium' && $public !~ /\bdetail\b/) {
-        my ($kind, $name) = declared(@head);
-        # fwd.hpp says again what other headers declare, except a value
-        if (defined $kind && defined $name && ($header ne "bifolium/fwd.hpp" || $kind eq "value")) {
-          my $space = join '::', grep { $_ ne 'bifolium' && $_ ne 'v0' } @spaces;
-          push @names, [$header, $space, $kind, $name, sentence($comment)];
-        }
-      }
-      if ($token eq '{') { # past the body
-        my $depth = 0;
-        for (; $at <= $#tokens; $at++) { $depth += $tokens[$at] eq '{'; $depth -= $tokens[$at] eq '}'; last if $depth == 0 }
-        # a value, or a class, ends with a semicolon; a function does not
-        my ($kind) = declared(@head);
-        if (($tokens[$at + 1] // '') eq ';') { $at++ }
-        elsif (defined $kind && $kind eq 'value') { $at++ until ($tokens[$at] // ';') eq ';' }
-      }
-      @words = ();
-      $comment = '';
-      next;
-    }
-    # a brace initialiser inside a parameter list, or a requires-expression
-    if ($token eq '(') {
-      my $depth = 0;
-      for (; $at <= $#tokens; $at++) {
-        next if $tokens[$at] =~ m{^///};
-        push @words, $tokens[$at];
-        $depth += $tokens[$at] eq '(';
-        $depth -= $tokens[$at] eq ')';
-        last if $depth == 0;
-      }
-      next;
-    }
-    if ($token eq ':' && grep { $_ eq ')' } @words) { # the initialisers of a constructor defined outside its class
-      do {
-        $at++ until $tokens[$at] =~ /^[({]$/;
-        my $depth = 0;
-        for (; $at <= $#tokens; $at++) {
-          $depth += $tokens[$at] =~ /^[({]$/;
-          $depth -= $tokens[$at] =~ /^[)}]$/;
-          last if $depth == 0;
-        }
-        $at++;
-      } while ($tokens[$at] eq ',');
-      $at--;
-      next;
-    }
-    if ($token eq '=' && (grep { $_ eq 'using' || $_ eq 'concept' || $_ eq 'constexpr' || $_ eq 'inline' } @words) && !grep { $_ eq 'operator' } @words) {
-      push @words, '=';
-      my $depth = 0;
-      for ($at++; $at <= $#tokens; $at++) {
-        last if $depth == 0 && $tokens[$at] eq ';';
-        $depth++ if $tokens[$at] eq '{' || $tokens[$at] eq '(';
-        $depth-- if $tokens[$at] eq '}' || $tokens[$at] eq ')';
-      }
-      $at--;
-      next;
-    }
-    push @words, $token;
+  for my $one (public_declarations(scalar <$file>, \%is_inline)) {
+    # fwd.hpp says again what other headers declare, except a value
+    next if $header eq 'bifolium/fwd.hpp' && $one->{kind} ne 'value';
+    my $space = join '::', grep { $_ ne 'bifolium' && $_ ne 'v0' } @{$one->{spaces}};
+    push @names, [$header, $space, $one->{kind}, $one->{name}, sentence($one->{comment})];
   }
 }
 

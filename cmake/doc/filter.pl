@@ -8,9 +8,11 @@ use warnings;
 open my $header, '<:raw', $ARGV[0] or die "$ARGV[0]: $!";
 local $/;
 my $text = <$header>;
-# a page with links to its own headings: Doxygen has to be told their names
+# a page with links to its own headings, or to those of such a page: Doxygen has to be told their names
 if ($ARGV[0] =~ /\.md$/) {
   $text =~ s{^(#+ ([^\n]*))$}{my ($line, $name) = ($1, lc $2); $name =~ s/[^\w]//g; $text =~ /\(#$name\)/ ? "$line {#$name}" : $line}gme;
+  $text =~ s{\]\((?:declarations|members)\.md#(\w+)\)}{](\@ref $1)}g;
+  $text =~ s{`"`}{<code>&quot;</code>}g; # Doxygen 1.9 loses the end of it
   print $text;
   exit;
 }
