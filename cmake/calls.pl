@@ -4,14 +4,28 @@
 # the words of a declaration that tell a caller nothing (attributes, inline, noexcept, macros).
 #   perl cmake/calls.pl include >cmake/doc/declarations.md
 #   perl cmake/calls.pl include --declarations     a line for each function: header, namespace below bifolium, name, declaration
+#   perl -i cmake/calls.pl include --link cmake/doc/functions.md     writes the links of the index to that page
 use strict;
 use warnings;
 use FindBin;
 require "$FindBin::Bin/declarations.pl";
 
 my $include = shift // die "perl calls.pl INCLUDE\n";
-my $declarations_only = (shift // '') eq '--declarations';
+my $asked = shift // '';
+my $declarations_only = $asked eq '--declarations';
 my $width = 112; # of a line of code
+
+if ($asked eq '--link') { # a header in the last cell of a row leads to its heading, the cell's * stays behind it
+  while (<>) {
+    if (my ($row, $headers) = /^(\| .* \| `.*` \| )(.*) \|$/) {
+      $headers =~ s/\[(`[^`]*`)\]\([^)]*\)/$1/g;
+      $headers =~ s/`([^`]*)`/"[`$1`](declarations.md#" . anchor($1) . ')'/ge;
+      $_ = "$row$headers |\n";
+    }
+    print;
+  }
+  exit;
+}
 
 # The words of a declaration that are for a caller.
 sub for_caller {

@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: MIT
-# Lists that are kept and could differ from the headers: the exports of the module, the grammar, the members of types, and the
-# index of functions. Each function for users is in the index, in a row with its header; each name in the index is a function of that header.
+# Lists that are kept and could differ from the headers: the exports of the module, the grammar, the members of types, the
+# declarations, and the index of functions. Each function for users is in the index, in a row with its header, which links to the
+# declarations of that header; each name in the index is a function of that header.
 #   perl functions.pl SOURCE
 use strict;
 use warnings;
@@ -22,6 +23,8 @@ push @wrong, 'cmake/doc/grammar.md is not what `perl cmake/grammar.pl include` w
   if `perl cmake/grammar.pl include` ne text('cmake/doc/grammar.md');
 push @wrong, 'cmake/doc/members.md is not what `perl cmake/members.pl include` writes'
   if `perl cmake/members.pl include` ne text('cmake/doc/members.md');
+my $declarations = text('cmake/doc/declarations.md');
+push @wrong, 'cmake/doc/declarations.md is not what `perl cmake/calls.pl include` writes' if `perl cmake/calls.pl include` ne $declarations;
 
 my (%functions, %types);
 for my $line (split /\n/, `perl cmake/public_names.pl include`) {
@@ -51,11 +54,18 @@ sub is_brought {
 }
 
 my %named;
-for my $row (grep { /^\| .* \| `.*` \| `.*`\*? \|$/ } split /\n/, text('cmake/doc/functions.md')) {
+my %declared_in = map { $_ => 1 } $declarations =~ /^### (\S+)$/mg;
+for my $row (grep { /^\| .* \| `.*` \| .* \|$/ } split /\n/, text('cmake/doc/functions.md')) {
   my (undef, $to, $calls, $headers) = split / ?\| ?/, $row;
+  for my $cell (split /, /, $headers) { # GitHub's name of a heading: small letters, figures and _
+    my ($header) = $cell =~ /`([^`]*)`/ or push @wrong, "no header is in '$cell'" and next;
+    my $link = "[`$header`](declarations.md#" . (lc($header) =~ s/[^\w]//gr) . ')';
+    push @wrong, "the index has '$cell' where $link is due: `perl -i cmake/calls.pl include --link cmake/doc/functions.md`" if $cell !~ /^\Q$link\E\*?$/;
+    push @wrong, "cmake/doc/declarations.md has no heading $header" unless $declared_in{$header};
+  }
   my @headers = $headers =~ /`([^`]*)`/g;
   for my $header (@headers) {
-    my $has_star = $headers =~ /`\Q$header\E`\*/;
+    my $has_star = $headers =~ /`\Q$header\E`\]\([^)]*\)\*/;
     push @wrong, "$header for $calls: " . ($has_star ? 'its folder\'s header brings it, so no * is due' : 'its folder\'s header does not bring it, so a * is due')
       if $has_star == !!is_brought($header);
   }
