@@ -194,6 +194,10 @@ TEST_CASE("gatherings written one by one and as runs make one plan") {
     CHECK(workings_of(plan(text.c_str())) == workings_of(one));
   }
   CHECK(units > 300);
+  // the last of a long run may be of one sheet with what follows it
+  CHECK(by_leaves(plan("12°: A-Z⁴ 2A⁸")) == Times{{12, 1}, {4, 22}});
+  CHECK(by_leaves(plan("12°: A-Z⁸ 2A⁴")) == Times{{12, 15}, {6, 1}, {2, 1}});
+  CHECK(by_leaves(plan("18°: A-2Z⁶ 3A¹²")) == Times{{18, 16}});
   // long runs are counted, not walked: by arithmetic, 229,977 gatherings
   CHECK(by_leaves(plan("12°: A-9998Z⁸/⁴")) == Times{{12, 9998 * 23 / 2}});
   CHECK(by_leaves(plan("12°: A-9999Z⁸")) == Times{{12, 9999 * 23 / 3 * 2}});
@@ -265,6 +269,14 @@ TEST_CASE("a scheme that makes other gatherings is an error") {
   CHECK(gatherings_by(mixed, schemes::octavo) == 11); // nine whole, π and L
   CHECK(by_leaves(*plan_of(mixed, schemes::octavo, {.sharing = Sharing::none})) == Times{{8, 9}, {4, 2}, {2, 1}});
   CHECK(gatherings_by(*read_formula("8°: A⁴"), schemes::octavo) == 1);
+  // one whole unit is enough, at the end of the text too
+  CHECK(gatherings_by(*read_formula("12°: A¹² B⁸ C⁴"), *Attested::find("12_8_plus_4")) == 2);
+  // a unit is broken off by the end of the text only: a six among sixteen gatherings is none of it
+  std::vector<int> eights(36, 8);
+  eights[15] = 6;
+  auto const of_128 = *read_formula(one_by_one(128, eights));
+  for (auto const scheme : Attested::all())
+    if (make_up(scheme).leaves_to_sheet == 128) CHECK(gatherings_by(of_128, scheme) == 20);
 }
 
 TEST_CASE("the formes of the plan of any formula print its pages") { // by arithmetic

@@ -328,7 +328,8 @@ TEST_CASE("several gatherings that a scheme makes of a sheet are whole sheets, i
                  {"8°: A-Z4", 0, 23},
                  {"12°: A-Z6", 0, 23},
                  {"12°: A8 B4", 0, 2},
-                 {"12°: A-9998Z8/4", 9998 * 23 / 2, 0}};
+                 {"12°: A-9998Z8/4", 9998 * 23 / 2, 0},
+                 {"12°: A-F8/8/4", 0, 6}};
   for (auto const& row : rows) {
     CAPTURE(std::string{row.text});
     auto const book = sheets(row.text);

@@ -51,10 +51,8 @@ private:
     bool half_sheets = false;
     for (auto const& unit : make_up_rows) {
       if (unit.leaves_to_sheet != leaves_to_sheet || unit.pieces_to_sheet != 1) continue;
-      half_sheets = half_sheets || (unit.gathering_count == 1 && unit.half_workings == 1 && unit.workings == 0);
-      bool known = is_plain(unit, half_sheets);
-      for (auto const& other : units_) known = known || other == unit;
-      if (known) continue;
+      half_sheets = half_sheets || (unit.gathering_count == 1 && unit.half_workings == 1);
+      if (is_plain(unit, half_sheets)) continue;
       units_.push_back(unit);
       for (auto at = units_.size() - 1; at > (given_ ? 1U : 0U) && units_[at - 1].leaves() < unit.leaves(); --at)
         units_[at] = units_[at - 1], units_[at - 1] = unit;
