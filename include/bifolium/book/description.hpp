@@ -80,7 +80,7 @@ struct FieldDoubt {
 struct SecondStatement {
   Field field{};        ///< the fact
   Field in{};           ///< the field whose text states it again
-  std::string first{};  ///< the text of its own field
+  std::string first{};  ///< the text of its own field, or the first that states it
   std::string second{}; ///< the text that states it again
   friend bool operator==(SecondStatement const&, SecondStatement const&) = default;
 };

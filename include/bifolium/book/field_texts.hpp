@@ -13,7 +13,7 @@ inline namespace v0 {
 struct FieldTexts {
   std::string_view formula{};    ///< the collation formula: `8°: A-K⁸ L⁴`, `Signatures: A-K⁸ L⁴.`
   std::string_view pagination{}; ///< the pages or numbered leaves: `[8], 205, [3] p.`
-  std::string_view leaves{};     ///< the number of leaves: `108`, `108 leaves`
+  std::string_view leaves{};     ///< the number of leaves: `108`, `108 leaves`; `216 p.` is a pagination
   std::string_view plates{};     ///< the plates: `4`, `[4] leaves of plates`
   std::string_view format{};     ///< the format: `8vo`
   std::string_view signing{};    ///< which leaves are signed: `$4 signed`

@@ -12,9 +12,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads a statement of size. `unit` is the unit of a number without one, as in a column of millimetres. Text that does
-/// not belong to the size is listed in `unread`. Errors, with the column: not_a_length, size_of_no_leaf, unit_missing,
-/// not_positive, number_too_large.
+/// Reads a statement of size. `unit` is the unit of a number that stands alone, as in a column of millimetres; one with a
+/// word after it that is no known unit, or with another number, is refused. Text that does not belong to the size is listed
+/// in `unread`. Errors, with the column: not_a_length, size_of_no_leaf, unit_missing, unknown_unit, not_positive,
+/// number_too_large.
 [[nodiscard]] inline Expected<SizeStatement> read_size(std::string_view text, std::optional<SheetUnit> unit = {}) {
   return read_characters(text, [&](std::string_view plain) { return detail::SizeReader{plain, unit}.read(); });
 }

@@ -3,11 +3,9 @@
 /// among them, a format beside the height. Each such fact is kept apart until all fields are read.
 #pragma once
 
-#include <bifolium/book/detail/formula_field_reader.hpp>
+#include <bifolium/book/detail/number_field_reader.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/evidence/read_seen.hpp>
-#include <bifolium/leaf/counts_in_words.hpp>
-#include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/read_physical_description.hpp>
@@ -19,79 +17,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class DescriptionReader : FormulaFieldReader {
-  // -- numbers -------------------------------------------------------------------------------------------------------
-
-  /// A number of leaves that is not exact is a doubt and no value, since it contradicts nothing.
-  Expected<std::optional<std::int64_t>> not_exact(Field field, std::string_view text, TextSpan number) {
-    doubt(field, {TextCursor{text}.error(Problem::pages_approximate, trimmed(text, number, " ,;"))});
-    return std::optional<std::int64_t>{};
-  }
-  /// The first number of a text: "108 leaves", "[4] leaves of plates". Words that do not belong to it are left.
-  Expected<std::optional<std::int64_t>> number_in(Field field, std::string_view text) {
-    for (TextCursor cursor{text}; !cursor.at_end(); cursor.skip(1)) {
-      if (bool const word = cursor.at() == 0 || !is_latin_letter(text[cursor.at() - 1]); word && take_about(cursor))
-        if (cursor.at_digit() || cursor.peek() == '[') return not_exact(field, text, {0, text.size()});
-      if (cursor.at_end()) break;
-      if (!cursor.at_digit()) continue;
-      auto const from = cursor.at();
-      auto const before = text.substr(0, from);
-      if (std::any_of(before.begin(), before.end(), is_latin_letter)) rest(field, text, {0, from});
-      auto const number = cursor.take_number(most_number);
-      if (!number) return cursor.error_from(from, Problem::number_too_large);
-      while (cursor.take_blanks() || cursor.take(']') || cursor.take('.') || !cursor.take_letters().empty()) continue;
-      if (cursor.peek() == '?' || take_about(cursor)) return not_exact(field, text, {0, text.size()});
-      rest(field, text, {cursor.at(), text.size()});
-      return std::optional{*number};
-    }
-    return TextCursor{text}.error_here(Problem::not_a_number);
-  }
-  /// 84, "84 leaves", "[4], 80 leaves", "84 [i.e. 86] ff."
-  Expected<std::optional<std::int64_t>> leaves(std::string_view text) {
-    auto const extent = read_extent(text, limits_);
-    if (!extent || !extent->pagination.by_leaf()) return number_in(Field::leaves, text);
-    if (extent->pagination.approximate) return not_exact(Field::leaves, text, {0, text.size()});
-    for (auto const span : extent->unread) rest(Field::leaves, text, span);
-    return std::optional{extent->pages() / 2};
-  }
-  Expected<std::optional<std::int64_t>> plates(std::string_view text) {
-    auto const extent = read_extent(text, limits_);
-    auto const number = extent ? extent->leaves_of_plates() : std::nullopt;
-    if (!number || !extent->pagination.runs.empty()) return number_in(Field::plates, text);
-    for (auto const& one : extent->plates)
-      if (one.approximate) return not_exact(Field::plates, text, one.at);
-    for (auto const span : extent->unread) rest(Field::plates, text, span);
-    return std::optional{*number};
-  }
-  /// "8", "in fours", "8s", "in half-sheets" of a format that is stated. What follows the number is left.
-  Expected<int> gathering(std::string_view text) {
-    auto const sheet = book_.format ? book_.format->value.leaves_to_sheet().value_or(0) : 0; // 0 where it is not known
-    for (TextCursor cursor{text}; !cursor.at_end();) {
-      std::optional<std::int64_t> leaves;
-      if (sheet >= 2 && take_half_sheet(cursor))
-        leaves = sheet / 2;
-      else if (auto look = cursor; auto const number = take_number_in_words(look))
-        if (number->plural || number->figures) leaves = number->value, cursor = look;
-      if (leaves) {
-        if (*leaves < 1 || *leaves > most_leaves_in_gathering) break;
-        rest(Field::gatherings, text, {cursor.at(), text.size()});
-        return static_cast<int>(*leaves);
-      }
-      if (cursor.take_letters().empty()) cursor.skip(1);
-    }
-    return TextCursor{text}.error_from(0, Problem::not_a_gathering_size);
-  }
-
-  void count(Field field, std::string_view text, std::optional<Stated<std::int64_t>>& to,
-             Expected<std::optional<std::int64_t>> (DescriptionReader::*reader)(std::string_view)) {
-    if (text.empty()) return;
-    auto const number = (this->*reader)(text);
-    if (!number)
-      unread(field, number.error(), text);
-    else if (*number)
-      to = stated(std::int64_t{**number}, text);
-  }
-
+class DescriptionReader : NumberFieldReader {
   // -- size ----------------------------------------------------------------------------------------------------------
 
   /// A height with what is stated beside it: "19 x 12 cm (8vo)", "12 cm bound to 20 cm". A number without a unit is in
@@ -253,15 +179,15 @@ class DescriptionReader : FormulaFieldReader {
 
 public:
   DescriptionReader(FieldTexts const& texts, Conventions const& conventions, Limits const& limits)
-      : FormulaFieldReader{texts, conventions, limits} {}
+      : NumberFieldReader{texts, conventions, limits} {}
   Description description() {
     formula();
     format();
     height();
     pagination();
     beside_.settle_format(texts_, book_);
-    count(Field::leaves, texts_.leaves, book_.leaves, &DescriptionReader::leaves);
-    count(Field::plates, texts_.plates, book_.plates, &DescriptionReader::plates);
+    leaves();
+    plates();
     read(Field::signing, texts_.signing, book_.signing,
          [&](std::string_view text) { return read_signing(text, Letters{}, limits_); });
     read(Field::gatherings, texts_.gatherings, book_.gatherings,

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Facts that stand in the text of a field other than their own: the plates after the pages, the format beside the size,
-/// pages and signing after the formula. Such a fact is taken if its own field is empty. If both state it and differ, one
+/// pages and signing after the formula, pages where leaves are asked for. Such a fact is taken if its own field is empty. If both state it and differ, one
 /// of the two is wrong, and the description keeps both texts.
 #pragma once
 
@@ -15,7 +15,7 @@ inline namespace v0 {
 namespace detail {
 
 struct StatedBeside {
-  std::optional<Stated<Pagination>> pages_in_formula{};
+  std::optional<Stated<Pagination>> pages_in_formula{}, pages_in_leaves{};
   std::optional<Stated<Signing>> signing_in_formula{};
   std::optional<Stated<std::int64_t>> plates_in_pages{};
   std::optional<Stated<Format>> format_in_size{};
@@ -30,11 +30,12 @@ struct StatedBeside {
   }
   /// Settles the other facts. Call it when every field has been read.
   void settle(FieldTexts const& texts, Description& book) const {
-    settle(book, Field::pagination, Field::formula, book.pagination, texts.pagination, pages_in_formula,
-           [](Pagination const& a, Pagination const& b) {
-             auto const one = a.total(), other = b.total();
-             return one.low - Pagination::blank_leaf <= other.high && other.low - Pagination::blank_leaf <= one.high;
-           });
+    auto const same_pages = [](Pagination const& a, Pagination const& b) {
+      auto const one = a.total(), other = b.total();
+      return one.low - Pagination::blank_leaf <= other.high && other.low - Pagination::blank_leaf <= one.high;
+    };
+    settle(book, Field::pagination, Field::formula, book.pagination, texts.pagination, pages_in_formula, same_pages);
+    settle(book, Field::pagination, Field::leaves, book.pagination, {}, pages_in_leaves, same_pages);
     settle(book, Field::signing, Field::formula, book.signing, texts.signing, signing_in_formula, same_signing);
     settle(book, Field::plates, Field::pagination, book.plates, texts.plates, plates_in_pages, equal<std::int64_t>);
     settle(book, Field::width, size_in, book.width, texts.width, width_in_size, meet);
@@ -55,8 +56,9 @@ private:
   static void settle(Description& book, Field field, Field in, std::optional<Stated<T>>& own, std::string_view own_text,
                      std::optional<Stated<T>> const& beside, Same same) {
     if (!beside) return;
-    if (own_text.empty() && !own) own = beside, own->in = in;
-    if (!own_text.empty() && own && !same(own->value, beside->value))
+    if (own_text.empty() && !own)
+      own = beside, own->in = in;
+    else if (own && !same(own->value, beside->value))
       book.again.push_back({field, in, own->text, std::string{trimmed(beside->text, " ")}});
   }
 };

@@ -10,7 +10,7 @@
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_gathered.hpp>
-#include <bifolium/record/detail/size_words.hpp>
+#include <bifolium/record/detail/number_alone.hpp>
 #include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/size_statement.hpp>
 
@@ -141,10 +141,15 @@ class SizeReader {
     auto const last = take_side_label(cursor_);
     if (!unit_after && last != '\0')
       if (auto const found = take_size_unit(cursor_)) unit = found; // 187 (h) x 114 (w) mm
+    bool const taken = !unit && unit_;                              // 187 in a column of millimetres
     if (!unit) unit = unit_;
     if (!unit) return error(Problem::unit_missing, from);
     if (auto const label = of ? std::nullopt : take_size_label_after(cursor_)) of = label;
     take_about_after();
+    if (auto const why = taken ? why_not_alone(cursor_) : NotAlone{}; why.problem == Problem::unknown_unit)
+      return cursor_.error(why.problem, why.word);
+    else if (why.problem != Problem::none)
+      return error(why.problem, from);
     // 114 (w) x 187 (h) mm, 114 x 187 mm (w x h)
     bool const width_first = across && (labelled == 'w' || (labelled == '\0' && last == 'w'));
     return width_first ? keep(of.value_or(SizeOf::book), *across, *first, tallest, *unit, from)
