@@ -12,7 +12,7 @@
 ///             | "(" , letter , [ affix ] , ")"
 ///             | symbol , { the same } | symbol , "_" , symbol | quoted | ")(" , { ")(" } | "):(" , { "):(" } | ")o("
 ///             | "(*)" | "(?)" | "(:" | ":)" | "(:)" ;
-///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" ;
+///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" | "‖" ;
 ///
 /// The parts of a signature nest only in this order. The level, which says what was read before, decides what may
 /// follow.

@@ -26,6 +26,12 @@ struct FoundRun {
   Cycle leaves{};
   bool first_inferred{}, last_inferred{}, unsigned_throughout{}, begins_part{};
 };
+/// Returns true for I-V, I-X and I-L: at the beginning of a series these may be letters or Roman numerals. Other runs
+/// have an end that is no numeral, or end before they begin.
+[[nodiscard]] constexpr bool may_be_roman_run(SignatureKey first, SignatureKey last) noexcept {
+  bool const numeral = last.letter == 12 || last.letter == Alphabet::v || last.letter == 24; // L, V, X
+  return first.letter == 9 && first.multiple == 1 && numeral && last.multiple == 1 && first.is_plain_latin();
+}
 /// A gathering that a change names.
 struct Target {
   GatheringAt gathering{};

@@ -90,6 +90,8 @@ template <class Sink> class PlainText {
       warn(Problem::letter_not_in_alphabet, from, to);
     if (again) warn(Problem::series_starts_again, from, to);
     if (reached != 0 && of.first.rank > reached + 1) warn(Problem::letters_skipped, from, to);
+    if (reached == 0 && !of.last.outside && may_be_roman_run(of.first.key(), of.last.key()))
+      warn(Problem::letters_or_roman_numbers, from, to, of.end() + 1);
   }
   /// Gives a run eight leaves if it has no count and the dialect means this. What comes next in a plain text is the end,
   /// a change or another run, and none of them is the count of this one. But a full point may make it a heading, and 8o at

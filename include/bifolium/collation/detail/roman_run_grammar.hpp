@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Reads gatherings that are numbered in Roman numerals. I-K⁸ is a run of letters and I-II⁸ a run of numbers. So the
-/// numerals must begin with I or continue such a run, and one end must have two letters or more. There is always a
-/// warning.
+/// numerals must begin with I or continue such a run, and one end must have two letters or more; I-V¹⁰ is a run of
+/// numbers if VI follows, and otherwise of letters, with a doubt. There is always a warning.
 #pragma once
 
 #include <bifolium/collation/detail/run_grammar.hpp>
@@ -29,13 +29,13 @@ protected:
     if (c.touches(TokenKind::dash)) {
       c.take();
       last = numeral(c);
-      if (last.value <= first.value || last.letters < 2 || is_small(at(from)) != is_small(at(c.token.from)))
-        return false;
+      if (last.value <= first.value || is_small(at(from)) != is_small(at(c.token.from))) return false;
       c = after_word(c);
     }
     bool const continues = roman_ && begun() && !part_ && last_.last.multiple + 1 == first.value;
     bool const begins = first.value == 1 && last.value > 1 && (!begun() || part_);
     if (!continues && !begins) return false;
+    bool const may_be_letters = !continues && last.letters < 2; // I-V
     auto count = take_count(c, dialect_.flat_counts);
     if (!count.found() && c.at(TokenKind::close_square)) { // [I-II]⁸
       auto p = c;
@@ -44,6 +44,7 @@ protected:
       if (count.sound()) shared_until_ = count.end;
     }
     if (!count.sound()) return false;
+    if (may_be_letters && !goes_on_after(c, last.value)) return false;
     FoundRun run;
     run.first = SignatureKey::of(Mark::number, 0, first.value);
     run.last = SignatureKey::of(Mark::number, 0, last.value);
@@ -63,6 +64,12 @@ private:
     std::uint32_t value{}; // 0 if there is none
     std::size_t letters{};
   };
+  /// Returns true if the next numeral is the next number, of two letters or more.
+  [[nodiscard]] constexpr bool goes_on_after(TokenCursor c, std::uint32_t value) const noexcept {
+    while (is_separator(c.token)) c.take();
+    auto const next = numeral(c);
+    return next.value == value + 1 && next.letters > 1;
+  }
   /// Returns the letters at the cursor if together they are a Roman numeral.
   [[nodiscard]] constexpr Numeral numeral(TokenCursor const& c) const noexcept {
     auto const w = word(c);

@@ -180,6 +180,8 @@ private:
     doubt_marks(e, run, again);
     if (again) warn(Problem::series_starts_again, e.from, e.end);
     if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
+    if (may_be_roman_run(run.first, run.last) && !e.last.glyph_outside && this->reached(run.first) == 0)
+      warn(Problem::letters_or_roman_numbers, e.from, e.end, run.gatherings);
     this->reach(run);
   }
   /// Adds a run of Hebrew letters as runs of numbers: the letters up to י are consecutive numbers, each later one is a

@@ -40,6 +40,8 @@ struct PlainRun {
   [[nodiscard]] constexpr bool is_odd() const noexcept { return leaves % 2 != 0 && leaves != 1; }
   /// Returns true if one of its ends is not in the alphabet.
   [[nodiscard]] constexpr bool is_outside() const noexcept { return first.outside || last.outside; }
+  /// Returns true for I-V, I-X and I-L, which may be numbers.
+  [[nodiscard]] constexpr bool may_be_roman() const noexcept { return may_be_roman_run(first.key(), last.key()); }
   /// Returns the run as the grammar finds it.
   [[nodiscard]] constexpr FoundRun found() const {
     FoundRun run;
@@ -210,9 +212,9 @@ public:
     return one;
   }
   /// Returns true if a run may come next, after the letters up to position `reached` of its series. A letter that comes
-  /// again or after a gap is doubtful.
+  /// again or after a gap is doubtful, and so are letters that may be numbers.
   [[nodiscard]] static constexpr bool follows(std::int64_t reached, PlainRun const& run) noexcept {
-    return run.first.rank > reached && (reached == 0 || run.first.rank == reached + 1);
+    return run.first.rank > reached && (reached == 0 ? !run.may_be_roman() : run.first.rank == reached + 1);
   }
 };
 

@@ -305,6 +305,8 @@ BIFOLIUM_PROBLEM(279, page_read_as_leaf, "'{found}' names a page and was read as
 BIFOLIUM_PROBLEM(280, identity_in_both_places, "'{found}' is said to be the same leaf, but the formula has a leaf in both places, or in neither: delete it in the place where it is not, as in π1[=A8] A⁸(−A8)")
 /// A⁸(−A1[=B2]) B⁸, where B2 and B7 are one fold of B.
 BIFOLIUM_PROBLEM(281, identity_of_half_fold, "'{found}' is said to be the same leaf, but by the formula one of the two is half of a fold that stayed whole: name both leaves of the fold, as in π²[=B4.5], or delete the other half and insert it as a single leaf")
+/// I-V¹⁰ without A to H before it.
+BIFOLIUM_PROBLEM(282, letters_or_roman_numbers, "'{found}' was read as {limit} {gathering|gatherings} signed with letters: if they are numbered in Roman numerals, write figures, as in 1-5⁸")
 /// A quotation mark at the beginning or the end of a text that has no other.
 BIFOLIUM_PROBLEM(291, lone_quotation_mark, "{found} is the only quotation mark of the text and was left out")
 

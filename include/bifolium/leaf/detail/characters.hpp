@@ -21,6 +21,7 @@ constexpr bool is_signature_symbol(char32_t c) noexcept {
     return true;
   if (c < 0x250) return false;
   if (c >= 0x400 && c < 0x530) return true; // Cyrillic letters without a fixed place in the alphabet
+  if (c == 0x2016) return true;             // ‖
   if (c >= 0x300 && c < 0x2020) return false;
   if (c == 0x2020 || c == 0x2021 || c == 0x203B || c == 0x2042) return true; // † ‡ ※ ⁂
   if (c >= 0x204A && c <= 0x205C) return true;  // the Tironian et, the reversed paragraph, asterisks, dots

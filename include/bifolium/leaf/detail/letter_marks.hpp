@@ -89,7 +89,7 @@ protected:
     auto const is_affix = [&] {
       auto const v = c.token.value;
       return c.touches(TokenKind::symbol) && c.token.style == TokenStyle::line &&
-             (v == '*' || v == 0x2020 || v == 0x2021 || v == 0xA7 || v == 0xB6 || v == 0x261E);
+             (v == '*' || v == 0x2020 || v == 0x2021 || v == 0xA7 || v == 0xB6 || v == 0x261E || v == 0x2016);
     };
     if (!is_affix() || !found || found.key.beside() != Beside::none || !found.key.is_letter()) return found;
     auto const from = c.token.from;
