@@ -29,7 +29,7 @@ constexpr auto usage =
 Reads TSV with a header, or records of MARC 21 in MARCXML or ISO 2709, and recognises which. The columns of TSV can be in any
 order, and each can be missing or empty:
   record formula pagination leaves plates format signing gatherings height_mm width_mm height_cm binding_mm chain_lines
-  material year coded_year place coded_place rules
+  watermark material year coded_year place coded_place rules
 Cells are what catalogues write: a formula or its note (Signatures: ...), a whole physical description, a size with its format.
 rules: codes of the rules that were followed, such as dcrmb or rda. Of a MARC record all of these are found in its fields.
 Writes TSV, a line for each finding and for each edit of a repair, with the header
@@ -62,7 +62,8 @@ Audit examined(RecordTexts const& texts, Conventions const& conventions) {
   fields.formula = texts["formula"], fields.pagination = texts["pagination"], fields.leaves = texts["leaves"];
   fields.plates = texts["plates"], fields.format = texts["format"], fields.signing = texts["signing"];
   fields.gatherings = texts["gatherings"], fields.width = texts["width_mm"], fields.binding = texts["binding_mm"];
-  fields.chain_lines = texts["chain_lines"], fields.material = texts["material"];
+  fields.chain_lines = texts["chain_lines"], fields.watermark = texts["watermark"];
+  fields.material = texts["material"];
   fields.year = texts["year"], fields.coded_year = texts["coded_year"], fields.place = texts["place"],
   fields.coded_place = texts["coded_place"];
   std::string centimetres;

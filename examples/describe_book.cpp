@@ -103,8 +103,8 @@ struct Described {
   }
 };
 
-/// What marks, edges and point-holes of the leaf say against the format that is stated; empty if nothing. Size, chain
-/// lines and gatherings are fields of the description, which is examined by itself.
+/// What edges and point-holes of the leaf and the marks of several leaves say against the format that is stated; empty if
+/// nothing. Size, chain lines, watermark and gatherings are fields of the description, which is examined by itself.
 std::string leaf_against_format(Described const& described) {
   auto const likely = described.likely();
   auto const stated = described.format();
@@ -112,8 +112,7 @@ std::string leaf_against_format(Described const& described) {
       stated->leaves_to_sheet() == likely->format.leaves_to_sheet())
     return "";
   std::string why;
-  for (auto const kind :
-       {EvidenceKind::watermark, EvidenceKind::edges, EvidenceKind::point_hole, EvidenceKind::leaves}) {
+  for (auto const kind : {EvidenceKind::edges, EvidenceKind::point_hole, EvidenceKind::leaves}) {
     auto const there = likely->reason(kind);
     bool against = there.seen;
     for (auto const& one : described.inference)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Names the format of leaves from what was measured and seen, a row each: TSV on standard input, TSV on standard output.
+#include <bifolium/book/audit.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
 #include <bifolium/evidence/width.hpp>
@@ -91,7 +92,9 @@ void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& s
   if (!inference.mixed && second != nullptr) cells << second->format << '\t' << second->probability;
   if (!inference.mixed && second == nullptr) cells << '\t';
   // without a measure the sheet would only be a common one, and where no format fits, the measures are not of a leaf
-  bool const measured = (seen.height || seen.width || seen.type_height) && inference.none_of_these < 0.5;
+  // and skins are of no sheet
+  bool const measured = (seen.height || seen.width || seen.type_height) && inference.none_of_these < 0.5 &&
+                        seen.material != Material::vellum;
   auto const like = measured ? named_like(best, seen.year, seen.place) : std::nullopt;
   cells << '\t' << inference.none_of_these << '\t' << to_words(inference.certainty) << '\t'
         << (best.stock ? *best.stock
@@ -133,6 +136,11 @@ std::string answer(Question const& question, Assumptions const& assumed, Added c
   auto const& best = inference.candidates.front();
   tell(cells, inference, seen);
   for (auto const& warning : observation->warnings()) doubts.add("", warning);
+  auto const bounds = period_bounds(period_signs(seen));
+  for (auto const& bound : *bounds)
+    if (bound.binds() && seen.year && seen.year->to < bound.year)
+      doubts.add("year", "before " + std::to_string(bound.year) + ", but " + bound.reason,
+                 identifier(FindingId::year_before_paper));
   if (!doubts.empty()) cells << "; warning: " << doubts.words();
   if (added.width) {
     auto const range = probability_range(*observation, best.format, assumed);
@@ -141,7 +149,6 @@ std::string answer(Question const& question, Assumptions const& assumed, Added c
   if (added.sheets) cells << '\t' << sheets_in_a_cell(seen, best.format);
   if (added.record) {
     bool const known = inference.certainty >= Certainty::probable && !inference.mixed;
-    auto const bounds = period_bounds(period_signs(seen));
     cells << '\t' << recorded(seen, std::nullopt, known ? std::optional{best.format} : std::nullopt) << '\t';
     if (auto const year = bounds->earliest()) cells << *year;
   }

@@ -219,7 +219,7 @@ inline bifolium::FieldTexts texts_of(Book const& book) {
   if (is_leaf_count(text("leaves"))) texts.leaves = text("leaves");
   texts.format = text("format"), texts.signing = text("signing"), texts.gatherings = text("gatherings of");
   texts.height = text("height"), texts.width = text("width"), texts.binding = text("binding");
-  texts.chain_lines = text("chain lines"), texts.material = text("material");
+  texts.chain_lines = text("chain lines"), texts.watermark = text("watermark"), texts.material = text("material");
   texts.year = text("year"), texts.place = text("place");
   return texts;
 }

@@ -30,7 +30,7 @@ inline std::vector<bifolium::NamedOrigin> named_sheets(bifolium::LeafEvidence co
   if (!seen.height || !seen.width) return all;
   bool const by_hand = seen.material != Material::wove && (!seen.year || seen.year->from <= 1830);
   auto const chains = by_hand ? seen.chain_lines : ChainLines::unknown;
-  for (auto const& shape : leaf_shapes())
+  for (auto const& shape : leaf_shapes(*seen.width > *seen.height))
     if (shape.format == format)
       for (auto const& one :
            named_origins(shape, {*seen.height, *seen.width}, sheets_of(seen), loss_limits(seen.state), chains))
@@ -64,7 +64,7 @@ inline void tell_sheets(std::ostream& out, bifolium::LeafEvidence const& seen, b
   if (!seen.height || !seen.width) return;
   out << "As " << format.name().view();
   char const* before = " it needs a sheet of at least ";
-  for (auto const& shape : leaf_shapes()) {
+  for (auto const& shape : leaf_shapes(*seen.width > *seen.height)) {
     if (shape.format != format) continue;
     auto const least = sheet_implied(shape.lay, LeafSize<millimetres>{*seen.height, *seen.width}).least;
     out << before << whole(least.short_side()) << " x " << whole(least.long_side()) << " mm";

@@ -186,6 +186,73 @@ TEST_CASE("the format against the paper") {
   for (auto const& finding : small.findings) CHECK(finding.level == Severity::note);
 }
 
+TEST_CASE("the watermark against the format") {
+  // in the middle of the leaf in folio, in the gutter in quarto, at the head of the gutter in octavo (Aldis, The Printed
+  // Book, 1916), at the fore-edge in duodecimo (letter to R. B. McKerrow, 17 Aug 1924, Trinity College, Cambridge). The
+  // others, but for the corners and edges of oblong and half-sheet schemes, have no leaf with it.
+  struct Row {
+    std::string_view format, height, width, chain_lines, right;
+  };
+  constexpr Row rows[]{{"fol.", "300", "200", "vertical", "centre"},
+                       {"4to", "200", "150", "horizontal", "gutter"},
+                       {"8vo", "165", "105", "vertical", "head-of-gutter"},
+                       {"12mo", "140", "80", "horizontal", "fore-edge"}};
+  for (auto const& row : rows)
+    for (std::string_view const place : {"centre", "gutter", "head-of-gutter", "fore-edge", "absent", "unknown", ""}) {
+      CAPTURE(row.format);
+      CAPTURE(place);
+      FieldTexts const texts{.format = row.format,
+                             .height = row.height,
+                             .width = row.width,
+                             .chain_lines = row.chain_lines,
+                             .watermark = place,
+                             .year = "1650"};
+      auto const audit = of_fields(texts);
+      bool const wrong = place != row.right && place != "absent" && place != "unknown" && !place.empty();
+      CHECK(has(audit, FindingId::format_against_watermark) == wrong);
+      CHECK(audit.agrees() == !(wrong && found(audit, FindingId::format_against_watermark).level == Severity::doubt));
+      if (!wrong) continue;
+      auto const& finding = found(audit, FindingId::format_against_watermark);
+      CHECK(finding.fields.has(Field::watermark));
+      CHECK(finding.fields.has(Field::format));
+      CHECK(finding.says.find("as a rule, but it is stated to be") != std::string::npos);
+    }
+  // after the act of 1794 British moulds had their marks elsewhere (McMullin, Studies in Bibliography 56)
+  CHECK(!has(of_fields({.format = "8vo",
+                        .height = "213",
+                        .width = "130",
+                        .watermark = "head-or-tail-edge",
+                        .year = "1805",
+                        .place = "London"}),
+             FindingId::format_against_watermark));
+}
+
+TEST_CASE("chain lines and marks of vellum are a contradiction") { // made of skins, not in a mould
+  for (std::string_view const chains : {"vertical", "horizontal", "both", "unknown", ""})
+    for (std::string_view const mark : {"gutter", "absent", "unknown", ""})
+      for (std::string_view const material : {"vellum", "laid", ""}) {
+        bool const of_paper = (!chains.empty() && chains != "unknown") || mark == "gutter";
+        auto const audit = of_fields({.format = "4to", .chain_lines = chains, .watermark = mark, .material = material});
+        CHECK(has(audit, FindingId::paper_signs_in_vellum) == (of_paper && material == "vellum"));
+        if (of_paper && material == "vellum") CHECK(audit.contradicts());
+      }
+}
+
+TEST_CASE("the division of a 24° is not held against it, and an unfolded sheet is printed either way") {
+  // chain lines of 24° run either way (Cim, Le Livre III, 1907, pp. 89-90): two twelves have them vertical
+  for (std::string_view const chains : {"vertical", "horizontal"})
+    for (std::string_view const formula : {"24°: A-H¹²", "24°: A-H⁸"})
+      CHECK(of_fields({.formula = formula, .height = "113", .width = "54", .chain_lines = chains, .year = "1650"})
+                .agrees());
+  CHECK(!has(
+      of_fields({.formula = "24°: A-H¹²", .height = "113", .width = "54", .chain_lines = "vertical", .year = "1650"}),
+      FindingId::format_against_chain_lines));
+  for (std::string_view const format : {"1°", "broadside", "single sheet", "1/2°"})
+    CHECK(of_fields({.format = format, .height = "310", .width = "430", .chain_lines = "vertical", .year = "1650"})
+              .agrees());
+  CHECK(has(of_fields({.format = "8vo", .height = "100", .width = "150"}), FindingId::height_below_width));
+}
+
 TEST_CASE("signing and gatherings against the formula") {
   CHECK(found(of_fields({.formula = "A-K⁴", .signing = "$5 signed"}), FindingId::signing_beyond_gathering).delta == 1);
   CHECK(!has(of_fields({.formula = "A-K⁸", .signing = "$5 signed"}), FindingId::signing_beyond_gathering));

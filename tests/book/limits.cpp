@@ -28,6 +28,7 @@ constexpr LimitedField limited_fields[]{{Field::formula, &FieldTexts::formula, "
                                         {Field::width, &FieldTexts::width, "120 mm"},
                                         {Field::binding, &FieldTexts::binding, "195 mm"},
                                         {Field::chain_lines, &FieldTexts::chain_lines, "vertical"},
+                                        {Field::watermark, &FieldTexts::watermark, "gutter"},
                                         {Field::material, &FieldTexts::material, "laid"},
                                         {Field::year, &FieldTexts::year, "[1725]"},
                                         {Field::coded_year, &FieldTexts::coded_year, "1725"},

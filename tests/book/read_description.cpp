@@ -105,10 +105,11 @@ TEST_CASE("character references in the fields are characters, in what is read an
       if (edit.field == Field::pagination)
         CHECK(read.pagination->text.substr(edit.from, edit.to - edit.from) == edit.old);
   FieldTexts texts;
-  for (auto const field : {&FieldTexts::formula, &FieldTexts::pagination, &FieldTexts::leaves, &FieldTexts::plates,
-                           &FieldTexts::format, &FieldTexts::signing, &FieldTexts::gatherings, &FieldTexts::height,
-                           &FieldTexts::width, &FieldTexts::binding, &FieldTexts::chain_lines, &FieldTexts::material,
-                           &FieldTexts::year, &FieldTexts::coded_year, &FieldTexts::place, &FieldTexts::coded_place})
+  for (auto const field :
+       {&FieldTexts::formula, &FieldTexts::pagination, &FieldTexts::leaves, &FieldTexts::plates, &FieldTexts::format,
+        &FieldTexts::signing, &FieldTexts::gatherings, &FieldTexts::height, &FieldTexts::width, &FieldTexts::binding,
+        &FieldTexts::chain_lines, &FieldTexts::watermark, &FieldTexts::material, &FieldTexts::year,
+        &FieldTexts::coded_year, &FieldTexts::place, &FieldTexts::coded_place})
     texts.*field = "8 &#8312 B";
   auto const refused = described(texts);
   CHECK(refused.unread.size() == field_count);

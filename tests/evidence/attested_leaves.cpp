@@ -138,3 +138,50 @@ TEST_CASE("imperial folios are told to be of imperial paper") {
   CHECK(told(410, 285, 1480) == "royal");
   CHECK(told(300, 210, 1480) == "chancery");
 }
+
+TEST_CASE("a broadside is one whichever way up it is printed") {
+  // chain lines run along the short side of the sheet (Tanselle, Studies in Bibliography 24; Roberts & Etherington s.v.
+  // chain lines). Sheets: foolscap 330 x 420 mm of 1794 (Austen manuscripts), the others in English trade lists
+  for (auto const& [short_side, long_side] : {std::pair{310, 430}, {330, 420}, {380, 500}, {445, 570}, {500, 630}})
+    for (bool const landscape : {false, true}) {
+      auto const height = landscape ? short_side : long_side, width = landscape ? long_side : short_side;
+      LeafEvidence const seen{.height = millimetres(height),
+                              .width = millimetres(width),
+                              .material = Material::laid,
+                              .chain_lines = landscape ? ChainLines::vertical : ChainLines::horizontal,
+                              .year = 1650,
+                              .place = Region::britain};
+      CAPTURE(height);
+      CAPTURE(width);
+      auto const right = of(seen);
+      CHECK(right.front().format == Format::of(1));
+      CHECK(right.none_of_these < 0.5);
+      CHECK(right.front().kind->chain_lines == seen.chain_lines);
+      CHECK((right.front().uncut.width > right.front().uncut.height) == landscape);
+      CHECK(right.front().reason(EvidenceKind::chain_lines).weight > -weight_that_counts);
+      CHECK(predicted(right.front(), EvidenceKind::chain_lines) == to_words(seen.chain_lines));
+      bool named = false;
+      for (auto const& origin :
+           leaf_origins({*seen.height, *seen.width}, usable_for({1650, 1650}, Region::britain), loss_limits({})))
+        named = named || (origin.shape->leaves == 1 && !origin.named.empty());
+      CHECK(named);
+    }
+}
+
+TEST_CASE("a leaf too narrow for the formats with schemes is told for what it may be") {
+  // agenda: at least three times as high as wide (Roberts & Etherington); the sheets and chain lines are worked out by
+  // hand: a folio folded lengthwise is as high as the long side, a quarto folded twice so as high as the short side
+  for (auto const chains : {ChainLines::vertical, ChainLines::horizontal}) {
+    auto const told =
+        why(of({.height = 420_mm, .width = 150_mm, .chain_lines = chains, .year = 1650, .place = Region::britain}));
+    CHECK(told.find("a folio folded lengthwise (a sheet of 300 x 420 mm or more, chain lines horizontal)") !=
+          std::string::npos);
+    CHECK(told.find("a narrow quarto folded twice that way (a sheet of 420 x 600 mm or more, chain lines vertical)") !=
+          std::string::npos);
+  }
+  // leaves of the usual shapes, and a height alone, are not told so
+  for (auto const& seen :
+       {LeafEvidence{.height = 420_mm, .width = 280_mm, .year = 1650},
+        LeafEvidence{.height = 900_mm, .width = 600_mm, .year = 1490}, LeafEvidence{.height = 900_mm}})
+    CHECK(why(of(seen)).find("narrow") == std::string::npos);
+}

@@ -38,7 +38,7 @@ SheetSizes sheets_beside(SheetSize const& size) { return usable_for(size.years()
 bool answers_as_well(Format format, LeafShape const& shape, MarkPlace place, LeafSize<millimetres> leaf,
                      SheetSizes const& sizes) {
   auto const alike = [](millimetres a, millimetres b) { return std::abs(a / b - 1) < 0.09; };
-  for (auto const& other : leaf_shapes()) {
+  for (auto const& other : leaf_shapes(leaf.width > leaf.height)) {
     if (other.format != format || other.chain_lines != shape.chain_lines) continue;
     if (!(other.mark(place) > 0)) continue;
     for (auto const& size : sizes) {

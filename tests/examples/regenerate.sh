@@ -53,6 +53,7 @@ write leaves_and_sheets.txt leaves.tsv "$bin/name_format" --sheets --record
 write editions.txt editions.tsv "$bin/reckon_paper"
 write editions_in_full.txt editions_in_full.tsv "$bin/reckon_paper" --full
 write measures.txt measures.tsv "$bin/name_format" --record
+write doubtful_leaves.txt doubtful_leaves.tsv "$bin/name_format"
 write ledger.txt ledger.tsv "$bin/name_format"
 write editions_doubled.txt editions_doubled.tsv "$bin/reckon_paper" --decimals
 write accounts.txt accounts.tsv "$bin/reckon_paper"

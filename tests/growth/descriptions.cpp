@@ -100,6 +100,7 @@ constexpr Row rows[]{
     {Field::width, &FieldTexts::width, "12 cm "},
     {Field::binding, &FieldTexts::binding, "20 cm "},
     {Field::chain_lines, &FieldTexts::chain_lines, "vertical "},
+    {Field::watermark, &FieldTexts::watermark, "gutter "},
     {Field::material, &FieldTexts::material, "laid "},
     {Field::year, &FieldTexts::year, "1725 "},
     {Field::coded_year, &FieldTexts::coded_year, "1725 "},

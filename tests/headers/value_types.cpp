@@ -376,7 +376,7 @@ template struct Trivial<FieldDoubt, 56, regular>;
 template struct Allocating<SecondStatement, regular>;
 template struct Allocating<Description, regular>;
 template struct Allocating<Stated<int>, regular>;
-template struct Trivial<FieldTexts, 256, regular>;
+template struct Trivial<FieldTexts, 272, regular>;
 template struct Allocating<Remnant, regular>;
 template struct Allocating<RemnantEvidence, regular>;
 template struct Allocating<FreePlace, regular>;

@@ -98,6 +98,7 @@ struct Description {
   std::optional<Stated<SizeRange>> height{}, width{}; ///< height and width of the leaf
   std::optional<Stated<SizeRange>> binding{};         ///< height of the cover
   std::optional<Stated<ChainLines>> chain_lines{};    ///< direction of the chain lines
+  std::optional<Stated<MarkPlace>> watermark{};       ///< place of the watermark in the leaf
   std::optional<Stated<Material>> material{};         ///< laid or wove paper, vellum
   std::optional<Stated<YearRange>> year{};            ///< year of printing
   std::optional<Stated<YearRange>> coded_year{};      ///< year of printing, coded beside the imprint (MARC 21, 008)

@@ -45,6 +45,7 @@ inline void take_size(Description const& book, LeafEvidence& seen) {
   LeafEvidence seen;
   detail::take_size(book, seen);
   if (book.chain_lines) seen.chain_lines = book.chain_lines->value;
+  if (book.watermark) seen.watermark = book.watermark->value;
   if (book.material) seen.material = book.material->value;
   if (book.gatherings)
     seen.gathering_leaves = book.gatherings->value;

@@ -30,16 +30,17 @@ enum class Field : std::uint8_t {
   year,        ///< year of printing
   place,       ///< place of printing
   coded_year,  ///< year of printing, as a record codes it beside the imprint
-  coded_place  ///< country of printing, as a record codes it beside the imprint
+  coded_place, ///< country of printing, as a record codes it beside the imprint
+  watermark    ///< place of the watermark in the leaf
 };
-inline constexpr std::size_t field_count = 16; ///< number of fields
+inline constexpr std::size_t field_count = 17; ///< number of fields
 
 /// Returns the identifier of a field, which is also the name of its column: `chain_lines`. A number that is not a field
 /// gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(Field field) noexcept {
   constexpr char const* names[field_count]{
-      "formula", "pagination", "leaves",      "plates",   "format", "signing", "gatherings", "height",
-      "width",   "binding",    "chain_lines", "material", "year",   "place",   "coded_year", "coded_place"};
+      "formula", "pagination",  "leaves",   "plates", "format", "signing",    "gatherings",  "height",   "width",
+      "binding", "chain_lines", "material", "year",   "place",  "coded_year", "coded_place", "watermark"};
   auto const i = static_cast<std::size_t>(field);
   return i < field_count ? names[i] : "unknown";
 }

@@ -22,10 +22,11 @@ struct FieldTexts {
   std::string_view width{};  ///< the width of the leaf, in the same form as `height`
   std::string_view binding{};     ///< height of the cover, in the same form as `height`
   std::string_view chain_lines{}; ///< the direction of the chain lines: `vertical`, `horizontal`, `both`
-  std::string_view material{};    ///< what the book is printed on: `laid`, `wove`, `vellum`
-  std::string_view year{};        ///< the date of printing as stated: `1725`, `[1725?]`, `MDCCXXV`
-  std::string_view coded_year{};  ///< the year in a coded field: `1725`, `17uu`, `1720-1729`
-  std::string_view place{};       ///< the place of printing as stated: `Venetiis`
+  std::string_view watermark{};  ///< place of the watermark in the leaf: `centre`, `gutter`, `head-of-gutter`, `absent`
+  std::string_view material{};   ///< what the book is printed on: `laid`, `wove`, `vellum`
+  std::string_view year{};       ///< the date of printing as stated: `1725`, `[1725?]`, `MDCCXXV`
+  std::string_view coded_year{}; ///< the year in a coded field: `1725`, `17uu`, `1720-1729`
+  std::string_view place{};      ///< the place of printing as stated: `Venetiis`
   /// a code of the MARC Code List for Countries: `it`, `enk`. Of codes that `country_of_code` does not know, nothing is
   /// compared.
   std::string_view coded_place{};

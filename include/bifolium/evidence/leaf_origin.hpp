@@ -145,7 +145,7 @@ inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<m
 /// memory. Precondition: height and width can be measurements.
 inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSizes const& sizes,
                                             LossLimits const& limits, ChainLines seen = ChainLines::unknown) {
-  auto const shapes = leaf_shapes();
+  auto const shapes = leaf_shapes(leaf.width > leaf.height);
   std::vector<LeafOrigin> origins(shapes.size());
   for (std::size_t i = 0; i < shapes.size(); ++i)
     origins[i] = {&shapes[i], sheet_implied(shapes[i].lay, leaf), named_origins(shapes[i], leaf, sizes, limits, seen)};

@@ -98,6 +98,7 @@ inline constexpr std::size_t most_leaf_shapes = 24;
 /// All kinds of leaf.
 class AllLeafShapes {
   LeafShape shapes_[most_leaf_shapes]{};
+  LeafShape broader_[most_leaf_shapes]{}; // for leaves that are broader than high
   std::size_t count_{};
   int schemes_[Attested::count]; // of one kind after the other
 
@@ -170,18 +171,29 @@ public:
       for (auto const* scheme = first; scheme != schemes; ++scheme) add_gatherings(shape, *scheme);
     }
     sum_up();
+    for (std::size_t k = 0; k < count_; ++k) {
+      auto& shape = broader_[k] = shapes_[k];
+      if (shape.leaves > 1) continue;
+      shape.lay.long_side = Axis::left_right;
+      shape.chain_lines = ChainLines::vertical; // along the short side
+      shape.share = 0.3;                        // of broadsides are so (proposed)
+    }
   }
   AllLeafShapes(AllLeafShapes const&) = delete; // the kinds look at its schemes
   AllLeafShapes& operator=(AllLeafShapes const&) = delete;
-  [[nodiscard]] std::span<LeafShape const> all() const BIFOLIUM_LIFETIMEBOUND { return {shapes_, count_}; }
+  [[nodiscard]] std::span<LeafShape const> all(bool broader) const BIFOLIUM_LIFETIMEBOUND {
+    return {broader ? broader_ : shapes_, count_};
+  }
 };
 
 } // namespace detail
 
 /// Returns all kinds of leaf, in the order of the schemes. They are computed once in a program, at the first use.
-[[gnu::noinline]] inline std::span<LeafShape const> leaf_shapes() {
+/// `broader_than_high`: of the leaf that was seen. No fold says which way up a broadside is read, so the long side of its
+/// sheet lies as that of the leaf.
+[[gnu::noinline]] inline std::span<LeafShape const> leaf_shapes(bool broader_than_high = false) {
   static detail::AllLeafShapes const shapes;
-  return shapes.all();
+  return shapes.all(broader_than_high);
 }
 
 } // namespace v0

@@ -65,6 +65,28 @@ constexpr Problem problem_of(EdgeSeen) { return Problem::no_such_edge_seen; }
 constexpr Problem problem_of(HolePlace) { return Problem::no_such_hole_place; }
 constexpr Problem problem_of(MeasureOf) { return Problem::no_such_measure_of; }
 
+/// Returns where a mark is, for a sentence.
+constexpr char const* where_words(MarkPlace place) noexcept {
+  switch (place) {
+  case MarkPlace::centre:
+    return "in the middle of the leaf";
+  case MarkPlace::gutter:
+    return "in the gutter";
+  case MarkPlace::head_of_gutter:
+    return "at the head of the gutter";
+  case MarkPlace::fore_edge:
+    return "at the fore-edge";
+  case MarkPlace::head_or_tail_edge:
+    return "at the head or tail";
+  case MarkPlace::corner:
+    return "at a corner of the fore-edge";
+  case MarkPlace::absent:
+  case MarkPlace::unknown:
+    break;
+  }
+  return "in no leaf";
+}
+
 } // namespace detail
 
 /// Returns the words for `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `MeasureOf`, `EdgeSeen` or `HolePlace`,

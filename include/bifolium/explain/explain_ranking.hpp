@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/evidence/leaf_shape.hpp>
+#include <bifolium/evidence/words.hpp>
 #include <bifolium/explain/explain_scheme.hpp>
 #include <bifolium/explain/inference_words.hpp>
 
@@ -25,33 +26,14 @@ inline MarkPlace usual_place(Fold<> const& fold) {
   for (std::size_t i = 1; i < met.size(); ++i) most = met[i] > met[most] ? i : most;
   return static_cast<MarkPlace>(most);
 }
-constexpr char const* where_words(MarkPlace place) noexcept {
-  switch (place) {
-  case MarkPlace::centre:
-    return "in the middle of the leaf";
-  case MarkPlace::gutter:
-    return "in the gutter";
-  case MarkPlace::head_of_gutter:
-    return "at the head of the gutter";
-  case MarkPlace::fore_edge:
-    return "at the fore-edge";
-  case MarkPlace::head_or_tail_edge:
-    return "at the head or tail";
-  case MarkPlace::corner:
-    return "at a corner of the fore-edge";
-  case MarkPlace::absent:
-  case MarkPlace::unknown:
-    break;
-  }
-  return "in no leaf";
-}
-inline std::string chains_words(Fold<> const& fold) {
-  auto const chains = shows(fold, {0, fold.gathering(0).leaf(1)}).chain_lines;
+inline std::string chains_words(FormatCandidate const& candidate, Fold<> const& fold) {
+  bool const unfolded = candidate.kind->leaves == 1; // no fold says which way up a sheet is read
+  auto const chains = unfolded ? candidate.kind->chain_lines : shows(fold, {0, fold.gathering(0).leaf(1)}).chain_lines;
   return chains == ChainLines::vertical ? "vertical" : chains == ChainLines::horizontal ? "horizontal" : "not told";
 }
 /// Describes what a leaf of the format shows of its paper. Other evidence needs numbers and is left out.
-inline std::string shown_words(EvidenceKind kind, Fold<> const& fold) {
-  if (kind == EvidenceKind::chain_lines) return "chain lines " + chains_words(fold);
+inline std::string shown_words(EvidenceKind kind, FormatCandidate const& candidate, Fold<> const& fold) {
+  if (kind == EvidenceKind::chain_lines) return "chain lines " + chains_words(candidate, fold);
   if (kind == EvidenceKind::watermark) return std::string{"the mark "} + where_words(usual_place(fold));
   return {};
 }
@@ -86,7 +68,7 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
   text += "For " + name + ": " + (speaks_for.empty() ? nothing_for : speaks_for) + ".\n";
   text += "Against it: " + (against.empty() ? "no evidence that counts" : against) + ".\n";
   text += "A leaf of it, uncut, from " + paper_words(first, years, place) + ": " + detail::rounded(first.uncut.height) +
-          " x " + detail::rounded(first.uncut.width) + " mm, chain lines " + detail::chains_words(fold_first) +
+          " x " + detail::rounded(first.uncut.width) + " mm, chain lines " + detail::chains_words(first, fold_first) +
           ", the mark " + detail::where_words(detail::usual_place(fold_first)) + ".\n";
 
   // The evidence that favours the first candidate over the second most.
@@ -98,16 +80,16 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
   }
   if (parting != nullptr) {
     text += "What separates it from " + next + " most: " + std::string{to_words(parting->kind)};
-    auto const there = detail::shown_words(parting->kind, fold_next),
-               here = detail::shown_words(parting->kind, fold_first);
+    auto const there = detail::shown_words(parting->kind, second, fold_next),
+               here = detail::shown_words(parting->kind, first, fold_first);
     if (!there.empty() && here != there) text += "; " + next + " would have " + there;
     text += ".\n";
   } else {
     text += "No evidence separates it from " + next + ".\n";
   }
   if (!inference.look_next) return text += "No further evidence would help much.\n";
-  auto const here = detail::shown_words(*inference.look_next, fold_first),
-             there = detail::shown_words(*inference.look_next, fold_next);
+  auto const here = detail::shown_words(*inference.look_next, first, fold_first),
+             there = detail::shown_words(*inference.look_next, second, fold_next);
   text += "Look next at: " + std::string{to_words(*inference.look_next)};
   if (here != there) text += "; " + name + " has " + here + ", " + next + " " + there;
   return text += ".\n";

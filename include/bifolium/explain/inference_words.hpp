@@ -155,6 +155,19 @@ inline std::string reason_words(Reason const& reason, Inference const& inference
   return favour > 0 ? "for it rather than " + next : "for " + next + " rather than it";
 }
 
+/// Says of a leaf that is too narrow for the formats with schemes what it may be: long narrow books, such as books of
+/// accounts, are known as folios and quartos (Roberts & Etherington s.v. agenda; STCV, whose rules take the shape of a
+/// cheque-book for a folio), but no printer's manual with their formes was seen. The sheets and chain lines follow from the
+/// folds.
+inline std::string narrow_words(LeafSize<millimetres> const& leaf) {
+  constexpr double narrow = 2.2;
+  if (!(leaf.width.count() > 0) || leaf.height.count() < narrow * leaf.width.count()) return "";
+  auto const sheet_of = [&](double across) { return sides(Sheet<millimetres>{leaf.height, leaf.width * across}); };
+  bool const wider = leaf.width.count() * 4 > leaf.height.count();
+  return "so narrow a leaf may be a folio folded lengthwise (a sheet of " + sheet_of(2) +
+         " or more, chain lines horizontal) or a narrow quarto folded twice that way (a sheet of " + sheet_of(4) +
+         " or more, chain lines " + (wider ? "vertical" : "horizontal") + "); ";
+}
 /// Lists the reasons, but says nothing of how the sheets were printed.
 inline std::string reasons_of(Inference const& inference) {
   auto const& first = inference.front();
@@ -166,7 +179,8 @@ inline std::string reasons_of(Inference const& inference) {
     text.append(reason_words(reason, inference));
   }
   if (text.empty()) text = "no evidence: only how common each format was";
-  if (inference.none_of_these >= 0.5) text.insert(0, "no known format fits: check the measures; among those known, ");
+  if (inference.none_of_these >= 0.5)
+    text.insert(0, "no known format fits: check the measures; " + narrow_words(first.leaf) + "among those known, ");
   if (inference.own_priors) text.append("; with your shares of formats");
   if (inference.own_books) text.append("; with the paper of your books");
   if (first.stock) text.append("; your paper '").append(*first.stock).append("' explains it best");

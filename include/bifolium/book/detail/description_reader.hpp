@@ -196,6 +196,7 @@ public:
     read(Field::binding, texts_.binding, book_.binding,
          [&](std::string_view text) { return side(Field::binding, text); });
     read(Field::chain_lines, texts_.chain_lines, book_.chain_lines, read_word<ChainLines>);
+    read(Field::watermark, texts_.watermark, book_.watermark, read_word<MarkPlace>);
     read(Field::material, texts_.material, book_.material, read_word<Material>);
     beside_.settle(texts_, book_);
     year(Field::year, texts_.year, book_.year);

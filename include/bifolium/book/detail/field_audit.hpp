@@ -173,8 +173,10 @@ class FieldAudit {
     }
     if (book_.height && book_.width && book_.height->value.to < book_.width->value.above) {
       auto const format = stated_format(book_);
-      bool const broad = format && (format->shape() == Shape::oblong || format->shape() == Shape::broad ||
-                                    format->kind() == Format::Kind::single_sheet);
+      // a sheet that is not folded is printed either way
+      bool const unfolded = format && (format->kind() == Format::Kind::single_sheet ||
+                                       format->kind() == Format::Kind::part || format->leaves_to_sheet() == 1);
+      bool const broad = unfolded || (format && (format->shape() == Shape::oblong || format->shape() == Shape::broad));
       if (!broad)
         add(FindingId::height_below_width, Severity::doubt, FieldSet{Field::height} | Field::width,
             "the leaf is " + millimetres_of(book_.height->value) + " high and " + millimetres_of(book_.width->value) +
@@ -229,6 +231,21 @@ class FieldAudit {
             std::string{coded.country},
         "the place on the title page or in the colophon");
   }
+  /// Vellum has neither chain lines nor watermarks: one of the statements is of another leaf, or wrong.
+  void signs_in_vellum() {
+    if (!book_.material || book_.material->value != Material::vellum) return;
+    bool const chains = book_.chain_lines && book_.chain_lines->value != ChainLines::unknown;
+    bool const mark =
+        book_.watermark && book_.watermark->value != MarkPlace::unknown && book_.watermark->value != MarkPlace::absent;
+    if (!chains && !mark) return;
+    auto fields = FieldSet{Field::material};
+    if (chains) fields = fields | Field::chain_lines;
+    if (mark) fields = fields | Field::watermark;
+    add(FindingId::paper_signs_in_vellum, Severity::error, fields,
+        std::string{chains ? "chain lines" : ""} + (chains && mark ? " and " : "") + (mark ? "a watermark" : "") +
+            (chains ? " are" : " is") + " stated of vellum, which has neither chain lines nor watermarks",
+        "the leaf against the light: paper or skin");
+  }
   void date() {
     constexpr int first_printing = 1450; // from memory: fragments printed at Mainz are dated to about 1452
     if (book_.material) {
@@ -266,6 +283,7 @@ public:
       gatherings();
     }
     measures();
+    signs_in_vellum();
     date();
     coded_place();
     FormatAudit{book_, audit_}.run();

@@ -7,6 +7,7 @@
 #include <bifolium/book/audit.hpp>
 #include <bifolium/book/evidence_of.hpp>
 #include <bifolium/evidence/infer.hpp>
+#include <bifolium/evidence/words.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>
 
 namespace bifolium {
@@ -20,8 +21,9 @@ inline std::optional<Format> stated_format(Description const& book) {
 }
 
 class FormatAudit {
-  // argued, no source: how often a format, chain lines, a size and a number of leaves are stated wrongly
-  static constexpr double format_wrong = .03, chain_lines_wrong = .02, size_wrong = .02, gatherings_wrong = .01;
+  // argued, no source: how often a format, chain lines, a watermark, a size and a number of leaves are stated wrongly
+  static constexpr double format_wrong = .03, chain_lines_wrong = .02, watermark_wrong = .02, size_wrong = .02,
+                          gatherings_wrong = .01;
   static constexpr double slip = 3, look_again = .5; // odds of a slip for a doubt, and for a note
   Description const& book_;
   Audit& audit_;
@@ -112,6 +114,11 @@ class FormatAudit {
       rest.chain_lines = ChainLines::unknown;
       without(Field::chain_lines, chain_lines_wrong, rest);
     }
+    if (seen.watermark != MarkPlace::unknown) {
+      auto rest = seen;
+      rest.watermark = MarkPlace::unknown;
+      without(Field::watermark, watermark_wrong, rest);
+    }
     if (seen.height || seen.width) {
       auto rest = seen;
       rest.height = rest.width = std::nullopt, rest.rounded_up_to = millimetres{0.0};
@@ -132,6 +139,8 @@ class FormatAudit {
       return "; the format is more likely wrong, since " + std::string{best.symbol().view()} + " agrees with the rest";
     case Field::chain_lines:
       return "; the chain lines are more likely wrong, since " + format + " agrees with the rest";
+    case Field::watermark:
+      return "; the place of the watermark is more likely wrong, since " + format + " agrees with the rest";
     case Field::height:
     case Field::width:
       return "; the size is more likely wrong, since " + format + " agrees with the rest";
@@ -149,6 +158,46 @@ class FormatAudit {
             std::string{best.format.symbol().view()} + " would agree" + likelier_wrong(wrong, stated, best.format),
         "the chain lines against the light, and where the watermark is", named(wrong));
   }
+  /// The usual places of the watermark in leaves of a kind, in words.
+  [[nodiscard]] static std::string places_of_mark(LeafShape const& kind) {
+    constexpr double usual = 0.02;
+    std::string places;
+    for (auto const& one : bifolium::words_of<MarkPlace>())
+      if (one.value != MarkPlace::absent && one.value != MarkPlace::unknown && kind.mark(one.value) > usual)
+        places += (places.empty() ? "" : " or ") + std::string{where_words(one.value)};
+    return places;
+  }
+  /// Whether a leaf of some scheme of a format has its watermark there.
+  [[nodiscard]] static bool has_mark(int leaves, MarkPlace place) {
+    for (auto const& kind : leaf_shapes())
+      if (kind.leaves == leaves && kind.mark(place) > 0) return true;
+    return false;
+  }
+  /// A watermark where no scheme of the format puts it. Marks near the edge, marks in the centre of the sheet and British
+  /// moulds after 1794 are known, so that where the place is little reliable nothing is told.
+  void against_watermark(Format stated, LeafEvidence const& seen, Inference const& inference) {
+    auto const leaves = *stated.leaves_to_sheet();
+    auto const* const here = candidate_of(inference, leaves);
+    auto const place = seen.watermark;
+    if (here == nullptr || place == MarkPlace::unknown || place == MarkPlace::absent || has_mark(leaves, place)) return;
+    auto const weight = here->reason(EvidenceKind::watermark).weight;
+    if (weight > -weight_that_counts) return;
+    FormatCandidate const* other = nullptr;
+    for (auto const& one : inference)
+      if (other == nullptr && has_mark(one.kind->leaves, place)) other = &one;
+    auto const format = std::string{stated.symbol().view()};
+    auto says = "the watermark of " + format + " is " + places_of_mark(*here->kind) +
+                " as a rule, but it is stated to be " + where_words(place);
+    auto wrong = Field::watermark;
+    if (other != nullptr && other->probability > 0.001) {
+      wrong = doubted(stated, seen, *other);
+      says += "; " + std::string{other->format.symbol().view()} + " would agree" +
+              likelier_wrong(wrong, stated, other->format);
+    }
+    constexpr double strong = 2.995732273553991; // twenty to one
+    add(FindingId::format_against_watermark, weight < -strong ? Severity::doubt : Severity::note,
+        statement() | Field::watermark, says, "the watermark against the light, in several leaves", named(wrong));
+  }
   /// The field that states the format.
   [[nodiscard]] FieldSet statement() const { return FieldSet{book_.format ? Field::format : Field::formula}; }
   [[nodiscard]] Field named(Field wrong) const {
@@ -159,6 +208,7 @@ class FormatAudit {
   /// format has as a rule are told in any case.
   void weigh(Format stated, LeafEvidence const& seen, Inference const& inference) {
     if (inference.candidates.empty() || inference.mixed) return;
+    against_watermark(stated, seen, inference);
     auto const* here = candidate_of(inference, *stated.leaves_to_sheet());
     auto const& best = inference.candidates.front();
     auto const odds =
@@ -231,7 +281,7 @@ public:
     auto const seen = evidence_of(book_);
     // whole centimetres alone accuse nobody
     bool const measured = is_measured(book_.height) || is_measured(book_.width);
-    if (!measured && seen.chain_lines == ChainLines::unknown) return;
+    if (!measured && seen.chain_lines == ChainLines::unknown && seen.watermark == MarkPlace::unknown) return;
     if (auto const observation = observe(seen)) weigh(*stated, seen, infer_format(*observation));
   }
 };

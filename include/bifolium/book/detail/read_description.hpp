@@ -27,6 +27,7 @@ class FieldsOfCharacters {
                               {&FieldTexts::width, Field::width},
                               {&FieldTexts::binding, Field::binding},
                               {&FieldTexts::chain_lines, Field::chain_lines},
+                              {&FieldTexts::watermark, Field::watermark},
                               {&FieldTexts::material, Field::material},
                               {&FieldTexts::year, Field::year},
                               {&FieldTexts::coded_year, Field::coded_year},

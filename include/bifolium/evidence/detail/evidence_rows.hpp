@@ -46,6 +46,7 @@ struct Counted {
     if (seen.gathering_leaves)
       gathering = {*seen.gathering_leaves, seen.alternating_with.value_or(*seen.gathering_leaves), age, p};
   }
+  [[nodiscard]] bool broader_than_high() const { return seen.height && seen.width && *seen.width > *seen.height; }
   [[nodiscard]] bool of_several_leaves() const { return leaves_show_marks || leaves_show_chains; }
   [[nodiscard]] ChainLines chains() const {
     return of_paper && !leaves_show_chains ? seen.chain_lines : ChainLines::unknown;

@@ -51,7 +51,7 @@ struct SumsOnPaper {
 };
 
 class OnPaper {
-  std::span<LeafShape const> kinds_{leaf_shapes()};
+  std::span<LeafShape const> kinds_;
   Counted const& counted_;
   std::span<PaperStock const> stocks_;
   EvidenceParameters const& p_;
@@ -177,10 +177,12 @@ class OnPaper {
 
 public:
   OnPaper(Counted const& counted, Assumptions const& assumed, PaperModel const& model)
-      : counted_{counted}, stocks_{assumed.stocks}, p_{counted.parameters},
-        state_{p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)]}, loss_{loss_of(counted, model)},
-        measures_{counted.seen, loss_.tail, p_}, shares_{counted.seen, model,
-                                                         assumed.priors ? &*assumed.priors : nullptr},
+      : kinds_{leaf_shapes(counted.broader_than_high())}, counted_{counted}, stocks_{assumed.stocks},
+        p_{counted.parameters}, state_{p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)]},
+        loss_{loss_of(counted, model)}, measures_{counted.seen, loss_.tail, p_}, shares_{counted.seen, model,
+                                                                                         assumed.priors
+                                                                                             ? &*assumed.priors
+                                                                                             : nullptr},
         papers_{counted.of_paper ? model.densities().data() : skins(model)} {
     add_up();
     if (counted.seen.height || counted.seen.width) measure();

@@ -53,7 +53,7 @@ class Weigher {
   Priors const& priors_;
   bool own_priors_;
   Tallies& tallies_;
-  std::span<LeafShape const> kinds_{leaf_shapes()};
+  std::span<LeafShape const> kinds_{leaf_shapes(counted_.broader_than_high())};
   SchemeFacts const* schemes_{scheme_facts().data()};
   OnPaper paper_;
   /// What was seen, but for size, type page and chain lines; that in which schemes differ last.
@@ -192,6 +192,8 @@ public:
     auto shares = own_priors_ ? kind_shares(priors_) : usual_kind_shares();
     if (auto const& leaves = counted_.seen.gathering_leaves)
       share_by_gathering(shares, *leaves, counted_.seen.alternating_with.value_or(*leaves));
+    if (counted_.broader_than_high() && !priors_.divisions_alike) // a broadside is seldom so
+      for (std::size_t i = 0; i < kinds_.size() && kinds_[i].leaves == 1; ++i) shares[i] *= kinds_[i].share;
     auto const& twofold = ask();
     auto const some = 1 - priors_.none_of_these;
     for (std::size_t i = 0; i < kinds_.size(); ++i) add(i, some * shares[i], twofold, reading);
