@@ -164,6 +164,11 @@ TEST_CASE("several gatherings to the sheet, as the manuals have them") {
   auto const left = plan("18°: A-G⁶");
   CHECK(left.formes() == 6);
   CHECK(by_leaves(left) == Times{{18, 2}, {6, 1}});
+  // the first and the last gathering are each of a sheet with their neighbour, so they do not share one (D and F could)
+  auto const neighbours = plan("12°: A⁸ B⁴ C¹² D⁸ E¹² F⁴ G¹² H⁸ I⁴", Sharing::once);
+  CHECK_FALSE(neighbours.shares_a_sheet());
+  CHECK(by_leaves(neighbours) == Times{{12, 5}, {6, 1}, {4, 1}, {2, 1}});
+  CHECK(plan("12°: π⁴ A-N¹² O⁸", Sharing::once).shares_a_sheet()); // Bowers, Studies in Bibliography 1
   // volumes are not worked together
   CHECK(by_leaves(plan("12°: A-K¹² L⁸; A⁴ B-F¹²")) == Times{{12, 15}, {6, 1}, {4, 1}, {2, 1}});
 }

@@ -30,6 +30,7 @@ class FormulaPlanner {
   PartWork parts_;
   SheetMakeUp const* given_;
   std::int64_t whole_{}, single_{}, cancels_{}, printed_{};
+  bool first_in_unit_{}, last_in_unit_{};  // the first and the last gathering, of a sheet with others
   std::array<std::int64_t, most> rests_{}; // numbers of gatherings by the number of leaves that are left over
 
   /// Adds gatherings with `leaves` leaves each.
@@ -76,6 +77,7 @@ class FormulaPlanner {
   }
   /// Adds a sheet that the first and the last gathering share, inferred from their numbers of leaves.
   void share(Plan& plan) {
+    if (first_in_unit_ || last_in_unit_) return; // they are of a sheet with their neighbours
     for (auto const& shared : paper(formula_, Format::of(sheet_)).shared) {
       if (shared.observed) continue; // the identity has counted its leaves once already
       auto const a = formula_.runs()[shared.first_run].leaf_total() % sheet_;
@@ -160,7 +162,13 @@ public:
     return any ? gatherings : 0;
   }
   Plan plan(Sharing sharing) {
-    each_step([&](SheetUnits::Step const& step, bool) { add(step); });
+    bool first = true;
+    each_step([&](SheetUnits::Step const& step, bool) {
+      add(step);
+      last_in_unit_ = step.unit != nullptr && step.unit->gathering_count > 1;
+      if (first) first_in_unit_ = last_in_unit_;
+      first = false;
+    });
     for (auto const& change : formula_.changes()) {
       if (auto const* const one = change.insertion()) add(*one);
       if (auto const* const one = change.cancel())
