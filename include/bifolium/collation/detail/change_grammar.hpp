@@ -114,6 +114,8 @@ private:
                          (!s.semicolon || ends_item(next.token));
     if (name.found && loss && signed_here && is_number_of_leaves(name, next))
       return number_of_leaves(s, kind, name, from);
+    if (name.whole && name.outside && signed_here && kind == Kind::deletion)
+      return this->letter_not_used(s, from, name.end);
     if (name.found && loss && (signed_here || in_list)) return list_of_leaves(s, kind, name, signed_here);
     if (!signed_here && continues_insertion(s)) return insertion(s, s.current, s.previous.first, false, from);
     // (−E7, E8 blank): is E8 deleted too?

@@ -30,6 +30,7 @@ struct NamedLeaf {
   bool of_page{};         ///< true if r or v follows, for one side of the leaf
   bool verso{};           ///< true if it is v
   bool letter_l{};        ///< true if the letter l was written for the digit 1
+  bool outside{};         ///< true if the signature is written with J, U or W and the alphabet does not have the letter
   SignatureKey key{};
   int leaf{};
   std::uint32_t end{}; ///< the position after it
@@ -188,6 +189,7 @@ private:
     if (!mark || mark.end > end || is_plus(mark)) return name;
     name.key = mark.key;
     name.end = mark.end;
+    name.outside = mark.glyph_outside;
     if (c.touches(TokenKind::slash)) c.take();
     if (c.touches(TokenKind::figure) && !c.token.raised()) {
       name.leaf = bounded(c.token);

@@ -3,19 +3,19 @@
 /// warning if they look like a change. There is none for "K8 blank" and for words that do not concern the leaves.
 #pragma once
 
-#include <bifolium/collation/detail/blank_grammar.hpp>
 #include <bifolium/collation/detail/change_signs.hpp>
 #include <bifolium/collation/detail/stored_words.hpp>
 #include <bifolium/collation/detail/words_of_change.hpp>
+#include <bifolium/collation/detail/words_of_gatherings.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-template <class Sink> class NoteGrammar : protected BlankGrammar<Sink> {
+template <class Sink> class NoteGrammar : protected WordsOfGatherings<Sink> {
 protected:
-  using Base = BlankGrammar<Sink>;
+  using Base = WordsOfGatherings<Sink>;
   using Base::Base;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::cursor, Base::word,
       Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within, Base::letters_,
@@ -116,6 +116,11 @@ protected:
     });
     return clear && item_of_words(s, begin, to);
   }
+  /// Stores (−J), in which a letter that the alphabet does not have is taken out, as words: it is the letter that is not
+  /// there, and not gathering I.
+  constexpr bool letter_not_used(ChangeState& s, std::uint32_t from, std::uint32_t to) {
+    return item_of_words(s, from, to, true);
+  }
   constexpr bool resolve(NamedLeaf const& name, Target& target, std::uint32_t from) {
     if (name.gathering_named) {
       auto const found = this->find(name.key);
@@ -186,7 +191,7 @@ private:
   /// another notation. Also for words about blank leaves if it is not clear which leaves are meant.
   [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     auto const blanks = blanks_said(from, to, deleted);
-    if (blanks == Blanks::clear) return false; // K8 blank: most words say this
+    if (blanks == Blanks::clear) return this->says_of_gatherings(from, to, true); // K8 blank: most words say this
     if (blanks == Blanks::unclear || blanks == Blanks::with_change) return true;
     auto const begin = cursor(from, to);
     if (auto const name = leaf_name(begin, to); name.found) {
@@ -208,7 +213,7 @@ private:
     if (may_be_raised(words))
       for (TokenCursor c{words}; !c.ended(); c.take())
         if (c.token.is_raised_figure()) return true; // alternate B⁴
-    return says_change(words) || omits_gathering(from, to);
+    return says_change(words) || omits_gathering(from, to) || this->says_of_gatherings(from, to, false);
   }
   /// Returns true if the words say that a signature is not used which the formula counts: A-K⁸ (E omitted), A-K⁸ (no E).
   [[nodiscard]] constexpr bool omits_gathering(std::uint32_t from, std::uint32_t to) {

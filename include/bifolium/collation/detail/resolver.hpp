@@ -208,7 +208,9 @@ protected:
   }
   constexpr void reach(FoundRun const& run) {
     if (!is_followed(run.first)) return;
-    auto const rank = run.last.rank(alphabet_);
+    // a W that the alphabet does not have stands before X, which can follow
+    bool const between = run.last.is_latin() && !alphabet_.has(run.last.letter);
+    auto const rank = run.last.rank(alphabet_) - (between ? 1 : 0);
     if (rank > reached(run.first)) reached(run.first) = rank;
   }
 

@@ -13,9 +13,10 @@ namespace detail {
 
 /// Words that say that leaves are changed or inserted (common practice, no source). They are not counted, so there is a
 /// warning; as there is for those of leaves that are not there (leaf/leaf_words.hpp).
-inline constexpr char const* words_of_change[]{"added",   "canc",     "cancellanda", "cancellandum", "carton",
-                                               "cartons", "cut",      "extra",       "inserted",     "moved",
-                                               "plus",    "replaced", "stub",        "stubs",        "transferred"};
+inline constexpr char const* words_of_change[]{"added", "canc",   "cancellanda", "cancellandum", "carton",  "cartons",
+                                               "cut",   "extra",  "inserted",    "moved",        "plus",    "replaced",
+                                               "stub",  "stubs",  "transferred", "repeated",     "repeats", "repeating",
+                                               "twice", "thrice", "duplicated",  "duplicate",    "doubled"};
 /// Words that say that a letter is not used (common practice, no source).
 inline constexpr char const* words_of_omission[]{"omit",  "omits",   "omitted",  "omitting",
                                                  "skips", "skipped", "skipping", "unused"};
