@@ -212,7 +212,7 @@ TEST_CASE("parts of a scheme, of its fold and of its formes are there, or the pr
     CHECK(unexplained.error().limit == 16);
     for (auto const heads : {ExchangedHeads::of_place, ExchangedHeads::of_page}) {
       CHECK(exchanged(formes, page, 1, heads).error() == unexplained.error());
-      CHECK(exchanged(formes, 1, page, heads).error().found_text() == "other");
+      CHECK(found_in(exchanged(formes, 1, page, heads).error()) == "other");
       CHECK(exchanged(formes, 1, page, heads).error().limit == 16);
     }
   }

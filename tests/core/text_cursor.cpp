@@ -194,9 +194,11 @@ TEST_CASE("an error has the line and the column in characters, in whatever order
     auto const at = starts[draw() % starts.size()];
     CHECK(place(any_order, at) == truth[at]);
   }
-  CHECK(in_order.error(Problem::trailing_text, {0, 3}).found_text() == "8°");
+  auto const trailing = in_order.error(Problem::trailing_text, {0, 3});
+  CHECK(trailing.found_text() == "8°");
   in_order.go_to(text.size());
-  CHECK(in_order.error_here(Problem::unexpected_end).found_text().empty());
+  auto const end = in_order.error_here(Problem::unexpected_end);
+  CHECK(end.found_text().empty());
 }
 
 } // namespace

@@ -142,7 +142,8 @@ TEST_CASE("paper cut before printing keeps its deckle where it was not cut, and 
 }
 
 TEST_CASE("a named sheet is drawn by its name") {
-  auto const royal = *find_sheets({.name = "royal", .years = {1389, 1389}}).begin(); // the Bologna stone
+  auto const found = find_sheets({.name = "royal", .years = {1389, 1389}}); // the Bologna stone
+  auto const royal = *found.begin();
   auto const svg = *sheet_svg(schemes::folio.scheme(), royal);
   CHECK(svg.find("royal, 445 x " + svg_number(royal.long_side().count()) + " mm, drawn 1 : ") != std::string::npos);
 }

@@ -243,7 +243,7 @@ TEST_CASE("paper cut before printing takes a pull for every copy") {
 }
 
 TEST_CASE("an error about the pages of an edition names the field of the edition") {
-  auto const field = [](Edition const& edition) { return std::string{reckon(edition).error().found_text()}; };
+  auto const field = [](Edition const& edition) { return found_in(reckon(edition).error()); };
   CHECK(field({.copies = 1}) == "pages");
   for (std::int64_t const wrong : {std::int64_t{-1}, INT64_MAX}) { // too small, too large
     CHECK(field({.pages = wrong, .copies = 1}) == "pages");
@@ -289,7 +289,7 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
                                       {Edition{.pages = 16, .copies = 1, .price_of_ream = -1}, "price_of_ream"},
                                       {Edition{.pages = 16, .copies = 1, .price_of_forme = -1}, "price_of_forme"},
                                       {Edition{.pages = 16, .copies = 1, .price_of_token = -1}, "price_of_token"}})
-    CHECK(reckon(edition).error().found_text() == name);
+    CHECK(found_in(reckon(edition).error()) == name);
   Edition heavy{.pages = 160, .copies = 1000000, .ream = reams::of_500, .weight_of_ream = Fraction{INT64_MAX}};
   CHECK(reckon(heavy).error().problem == Problem::result_too_large);
   heavy.weight_of_ream = Fraction{};
@@ -302,7 +302,7 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
   for (auto const wrong : {0, -1})
     for (auto const& ream : {ReamCount{wrong, 25, 500}, ReamCount{500, wrong}, ReamCount{500, 25, wrong}}) {
       CHECK(of_ream(ream).error().problem == Problem::not_positive);
-      CHECK(of_ream(ream).error().found_text() == "ream");
+      CHECK(found_in(of_ream(ream).error()) == "ream");
     }
   CHECK(of_ream({1, 1})->paper == PaperCount{1000, 0, 0});
   CHECK(of_ream({500, 25, 500}));

@@ -64,13 +64,13 @@ TEST_CASE("issues that cannot be reckoned are error values") {
         Problem::result_too_large);
   edition.price_of_forme = -1;
   CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::negative_count);
-  CHECK(reckon(edition, {{.copies = 1}}).error().found_text() == "price_of_forme");
+  CHECK(found_in(reckon(edition, {{.copies = 1}}).error()) == "price_of_forme");
   edition.price_of_forme = INT64_MAX;
   CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::result_too_large);
   edition.price_of_forme = {};
   edition.price_of_token = -1;
   CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::negative_count);
-  CHECK(reckon(edition, {{.copies = 1}}).error().found_text() == "price_of_token");
+  CHECK(found_in(reckon(edition, {{.copies = 1}}).error()) == "price_of_token");
   CHECK(reckon(edition, {{.copies = 1}}).error().limit == -1);
   edition.price_of_token = INT64_MAX;
   CHECK(reckon(edition, {{.copies = 501}}).error().problem == Problem::result_too_large);

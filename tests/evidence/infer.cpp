@@ -430,7 +430,7 @@ TEST_CASE("heights as catalogues have them") {
                             LeafEvidence{.height = 80_mm, .width = 8_mm, .rounded_up_to = 10_mm},
                             LeafEvidence{.height = 80_mm, .rounded_up_to = -1_mm}}) {
     CHECK(observe(wrong).error().problem == Problem::impossible_step);
-    CHECK(observe(wrong).error().found_text() == "rounded_up_to");
+    CHECK(found_in(observe(wrong).error()) == "rounded_up_to");
   }
   for (auto const height : {19_mm, 1900_mm}) { // centimetres, or a digit too many
     auto const doubtful = observe({.height = height});

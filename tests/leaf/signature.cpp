@@ -174,7 +174,7 @@ TEST_CASE("what is no signature is an error with its column") {
   CHECK(read_signature("99999A").error().problem == Problem::multiple_too_high);
   CHECK(read_signature("[a name that is longer than any]").error().problem == Problem::mark_too_long);
   // the name is quoted, and not what comes after it
-  CHECK(read_signature("[a name that is longer than any] 8").error().found_text().substr(0, 11) == "a name that");
+  CHECK(found_in(read_signature("[a name that is longer than any] 8").error()).substr(0, 11) == "a name that");
 }
 
 TEST_CASE("a quoted mark whose entities would make markup or another entity is refused") {

@@ -198,8 +198,8 @@ TEST_CASE("each exception is weighed against what was said of its leaf before") 
 TEST_CASE("what is no statement of signing is quoted") { // constructed
   auto const wrong = [](std::string const& statement) { return read_signing(statement).error(); };
   CHECK(wrong("[$4 blah]").problem == Problem::not_a_signing);
-  CHECK(wrong("[$4 blah]").found_text() == "blah]");
-  CHECK(wrong("").found_text() == "");
+  CHECK(found_in(wrong("[$4 blah]")) == "blah]");
+  CHECK(found_in(wrong("")) == "");
   CHECK(wrong(std::string{"[$4\0]", 5}).problem == Problem::not_a_signing); // a zero byte does not end the text
   // A1 to A64 are 64 leaves and can be named one by one, A1 to A65 cannot
   CHECK(signing("[$4 (-A1-64) signed]").exceptions.size() == 64);

@@ -152,25 +152,30 @@ public:
   /// Returns the part of the text that states the change.
   [[nodiscard]] constexpr TextSpan text() const noexcept { return text_; }
   /// Returns a pointer to the deletion, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Deletion const* deletion() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Deletion const* deletion() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::deletion ? &deletion_ : nullptr;
   }
+  Deletion const* deletion() const&& = delete; // it would look at what goes
   /// Returns a pointer to the cancel, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Cancel const* cancel() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Cancel const* cancel() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::cancel ? &cancel_ : nullptr;
   }
+  Cancel const* cancel() const&& = delete; // it would look at what goes
   /// Returns a pointer to the insertion, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Insertion const* insertion() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Insertion const* insertion() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::insertion ? &insertion_ : nullptr;
   }
+  Insertion const* insertion() const&& = delete; // it would look at what goes
   /// Returns a pointer to the identity, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Identity const* identity() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Identity const* identity() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::identity ? &identity_ : nullptr;
   }
+  Identity const* identity() const&& = delete; // it would look at what goes
   /// Returns a pointer to the note, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Note const* note() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Note const* note() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::note ? &note_ : nullptr;
   }
+  Note const* note() const&& = delete; // it would look at what goes
   /// Calls `visitor` with the deletion, cancel, insertion, identity or note, and returns its result.
   template <class Visitor> constexpr decltype(auto) visit(Visitor&& visitor) const {
     switch (kind_) {

@@ -144,9 +144,11 @@ public:
   /// Returns the number of gatherings, including inserted ones.
   [[nodiscard]] std::int64_t gatherings() const noexcept { return gatherings_; }
   /// Returns an iterator to the first run; a formula is a range of its runs: `for (Run const& run : formula)`.
-  [[nodiscard]] auto begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return runs_.begin(); }
+  [[nodiscard]] auto begin() const& noexcept BIFOLIUM_LIFETIMEBOUND { return runs_.begin(); }
+  void begin() const&& = delete; // it would look at what goes
   /// Returns an iterator past the last run.
-  [[nodiscard]] auto end() const noexcept BIFOLIUM_LIFETIMEBOUND { return runs_.end(); }
+  [[nodiscard]] auto end() const& noexcept BIFOLIUM_LIFETIMEBOUND { return runs_.end(); }
+  void end() const&& = delete; // it would look at what goes
 
   /// Returns the signature of a gathering. Precondition: the formula has the gathering.
   [[nodiscard]] Signature signature(GatheringAt at) const {

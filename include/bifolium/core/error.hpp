@@ -37,11 +37,12 @@ struct Error {
   [[nodiscard]] constexpr bool is_in_text() const noexcept { return place.has_value(); }
   /// Returns the content of `found`: the text that was found, or the name of the field. It may have bytes that are not
   /// UTF-8, if the text has; `message` writes none.
-  [[nodiscard]] constexpr std::string_view found_text() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr std::string_view found_text() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     std::size_t size = 0;
     while (size < sizeof found && found[size] != '\0') ++size;
     return {found, size};
   }
+  std::string_view found_text() const&& = delete; // it looks at the error, which goes: keep it in a variable
 
   friend constexpr bool operator==(Error const&, Error const&) = default;
   /// Returns true if the error is of this problem, wherever its place.

@@ -174,11 +174,13 @@ private:
 
 public:
   /// Returns a pointer to the first working.
-  [[nodiscard]] constexpr Working const* begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return workings_.data(); }
+  [[nodiscard]] constexpr Working const* begin() const& noexcept BIFOLIUM_LIFETIMEBOUND { return workings_.data(); }
+  Working const* begin() const&& = delete; // it would look at what goes
   /// Returns a pointer past the last working.
-  [[nodiscard]] constexpr Working const* end() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Working const* end() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return workings_.data() + count_;
   }
+  Working const* end() const&& = delete; // it would look at what goes
   /// Returns the number of different workings.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return count_; }
   /// Adds a working after the others. A working that happens zero times is left out. Precondition: `working.times` is

@@ -134,9 +134,11 @@ struct Inference {
   /// Returns the number of ranked formats.
   [[nodiscard]] std::size_t size() const { return candidates.size(); }
   /// Returns an iterator to the first candidate.
-  [[nodiscard]] auto begin() const BIFOLIUM_LIFETIMEBOUND { return candidates.begin(); }
+  [[nodiscard]] auto begin() const& BIFOLIUM_LIFETIMEBOUND { return candidates.begin(); }
+  void begin() const&& = delete; // it would look at what goes
   /// Returns an iterator past the last candidate.
-  [[nodiscard]] auto end() const BIFOLIUM_LIFETIMEBOUND { return candidates.end(); }
+  [[nodiscard]] auto end() const& BIFOLIUM_LIFETIMEBOUND { return candidates.end(); }
+  void end() const&& = delete; // it would look at what goes
   friend bool operator==(Inference const&, Inference const&) = default;
 
 private:

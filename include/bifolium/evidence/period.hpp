@@ -77,11 +77,13 @@ public:
   /// Returns true if there is no bound.
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
   /// Returns a pointer to the first bound.
-  [[nodiscard]] constexpr PeriodBound const* begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return bounds_.data(); }
+  [[nodiscard]] constexpr PeriodBound const* begin() const& noexcept BIFOLIUM_LIFETIMEBOUND { return bounds_.data(); }
+  PeriodBound const* begin() const&& = delete; // it would look at what goes
   /// Returns a pointer past the last bound.
-  [[nodiscard]] constexpr PeriodBound const* end() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr PeriodBound const* end() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return bounds_.data() + size_;
   }
+  PeriodBound const* end() const&& = delete; // it would look at what goes
 
   /// Returns the earliest year that no strict bound forbids, or no value if there is no strict bound. If `memory` is
   /// true, bounds from memory are included.

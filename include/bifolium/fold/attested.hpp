@@ -155,7 +155,8 @@ template <std::size_t N> struct SchemeText {
     for (std::size_t i = 0; i < N; ++i) text[i] = literal[i];
   }
   /// Returns the text without the zero byte.
-  [[nodiscard]] constexpr std::string_view view() const noexcept BIFOLIUM_LIFETIMEBOUND { return {text, N - 1}; }
+  [[nodiscard]] constexpr std::string_view view() const& noexcept BIFOLIUM_LIFETIMEBOUND { return {text, N - 1}; }
+  std::string_view view() const&& = delete; // it would look at what goes
 };
 
 /// This template is never defined. A compiler shows its name and arguments if the text of a scheme cannot be read.

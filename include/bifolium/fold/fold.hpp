@@ -133,9 +133,11 @@ public:
   /// copies of 4 leaves.
   [[nodiscard]] constexpr int leaves() const noexcept { return leaf_count_; }
   /// Returns an iterator to the first leaf; the leaves are a range of `LeafAt`, gathering by gathering.
-  [[nodiscard]] constexpr Iterator begin() const { return {*this, 0}; }
+  [[nodiscard]] constexpr Iterator begin() const& BIFOLIUM_LIFETIMEBOUND { return {*this, 0}; }
+  Iterator begin() const&& = delete; // it would look at what goes
   /// Returns an iterator past the last leaf.
-  [[nodiscard]] constexpr Iterator end() const { return {*this, gathering_count_}; }
+  [[nodiscard]] constexpr Iterator end() const& BIFOLIUM_LIFETIMEBOUND { return {*this, gathering_count_}; }
+  Iterator end() const&& = delete; // it would look at what goes
   /// Returns the number of folded sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
   /// Returns the number of gatherings, including every copy.
@@ -145,9 +147,11 @@ public:
   /// Returns the format that the scheme states.
   [[nodiscard]] constexpr Format format() const noexcept { return format_; }
   /// Returns sheet `s` as the scheme lays it. Precondition: 0 <= s < sheets().
-  [[nodiscard]] constexpr SheetLine const& sheet(int s) const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr SheetLine const& sheet(int s) const& BIFOLIUM_LIFETIMEBOUND {
     return sheets_[checked(s, sheet_count_)];
   }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr SheetLine sheet(int s) const&& { return sheet(s); }
   /// Returns gathering `g`. Precondition: 0 <= g < gatherings().
   [[nodiscard]] constexpr Gathering<> gathering(int g) const {
     return Gathering<>{gatherings_[checked(g, gathering_count_)].leaves};

@@ -5,6 +5,7 @@
 /// library's counts of books. Without it, simple work counts as the more common.
 #pragma once
 
+#include <bifolium/core/config.hpp>
 #include <bifolium/fold/attested.hpp>
 #include <bifolium/fold/folding_prices.hpp>
 
@@ -17,9 +18,11 @@ inline namespace v0 {
 struct FoldingWeights {
   std::array<double, Attested::count> by_row{}; ///< by the row of the scheme; 0 or more
   /// Returns the weight of one scheme.
-  [[nodiscard]] constexpr double of(Attested scheme) const { return by_row[static_cast<std::size_t>(scheme.row())]; }
+  [[nodiscard]] constexpr double of(Attested scheme) const& { return by_row[static_cast<std::size_t>(scheme.row())]; }
   /// Returns the weight of one scheme, to change it.
-  constexpr double& of(Attested scheme) { return by_row[static_cast<std::size_t>(scheme.row())]; }
+  constexpr double& of(Attested scheme) & BIFOLIUM_LIFETIMEBOUND {
+    return by_row[static_cast<std::size_t>(scheme.row())];
+  }
   friend constexpr bool operator==(FoldingWeights const&, FoldingWeights const&) = default;
 };
 

@@ -130,10 +130,12 @@ public:
   /// Returns the number of layers of a piece: 0 for a piece that is not cut out yet, or was itself cut up.
   [[nodiscard]] constexpr int count(int piece) const { return count_[index(piece)]; }
   /// Returns layer `i` of a piece, counting from the bottom. Precondition: 0 <= i < count(piece).
-  [[nodiscard]] constexpr Layer const& layer(int piece, int i) const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Layer const& layer(int piece, int i) const& BIFOLIUM_LIFETIMEBOUND {
     if (i < 0 || i >= count(piece)) broken("the piece has no layer with this number");
     return layers_[static_cast<std::size_t>(first_[index(piece)] + i)];
   }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr Layer layer(int piece, int i) const&& { return layer(piece, i); }
   /// Returns all layers of a piece, bottom to top. Those at one place form the pile there. The result is empty for a
   /// piece that is not there.
   [[nodiscard]] constexpr std::span<Layer const> pile(int piece) const& BIFOLIUM_LIFETIMEBOUND {

@@ -128,7 +128,8 @@ public:
   }
 
   /// Returns the id: the name after the word `scheme`.
-  [[nodiscard]] constexpr std::string_view id() const noexcept BIFOLIUM_LIFETIMEBOUND { return id_.view(); }
+  [[nodiscard]] constexpr std::string_view id() const& noexcept BIFOLIUM_LIFETIMEBOUND { return id_.view(); }
+  std::string_view id() const&& = delete; // it would look at what goes
   /// Returns the format in the scheme's first line. `format_of` computes it from the sheets.
   [[nodiscard]] constexpr Format format() const noexcept { return format_; }
   /// Returns the direction in which the book is read.
@@ -151,30 +152,44 @@ public:
 
   /// Returns sheet `i`, in the order of the text. The first pieces are the sheets themselves. Precondition: 0 <= i <
   /// sheets().
-  [[nodiscard]] constexpr SheetLine const& sheet(int i) const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr SheetLine const& sheet(int i) const& BIFOLIUM_LIFETIMEBOUND {
     return sheets_[index(i, sheet_count_)];
   }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr SheetLine sheet(int i) const&& { return sheet(i); }
   /// Returns the name of piece `i`. Precondition: 0 <= i < pieces().
-  [[nodiscard]] constexpr PieceName const& piece_name(int i) const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr PieceName const& piece_name(int i) const& BIFOLIUM_LIFETIMEBOUND {
     return names_[index(i, piece_count_)];
   }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr PieceName piece_name(int i) const&& { return piece_name(i); }
   /// Returns step `i`, a cut or fold, in the order in which they are made. Precondition: 0 <= i < steps().
-  [[nodiscard]] constexpr Step const& step(int i) const BIFOLIUM_LIFETIMEBOUND { return steps_[index(i, step_count_)]; }
+  [[nodiscard]] constexpr Step const& step(int i) const& BIFOLIUM_LIFETIMEBOUND {
+    return steps_[index(i, step_count_)];
+  }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr Step step(int i) const&& { return step(i); }
   /// Returns a pointer to the first step; a scheme is a range of its steps: `for (Step const& step : scheme)`.
-  [[nodiscard]] constexpr Step const* begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return steps_.data(); }
+  [[nodiscard]] constexpr Step const* begin() const& noexcept BIFOLIUM_LIFETIMEBOUND { return steps_.data(); }
+  Step const* begin() const&& = delete; // it would look at what goes
   /// Returns a pointer past the last step.
-  [[nodiscard]] constexpr Step const* end() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Step const* end() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return steps_.data() + step_count_;
   }
+  Step const* end() const&& = delete; // it would look at what goes
   /// Returns the line of gathering `i`. Precondition: 0 <= i < gatherings().
-  [[nodiscard]] constexpr GatheringLine const& gathering(int i) const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr GatheringLine const& gathering(int i) const& BIFOLIUM_LIFETIMEBOUND {
     return gatherings_[index(i, gathering_count_)];
   }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr GatheringLine gathering(int i) const&& { return gathering(i); }
   /// Returns piece `i` of all gatherings, in order. A `GatheringLine` gives the range of its pieces with `first` and
   /// `count`. Precondition: 0 <= i < pieces().
-  [[nodiscard]] constexpr Placed const& placed(int i) const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr Placed const& placed(int i) const& BIFOLIUM_LIFETIMEBOUND {
     return placed_[index(i, piece_count_)];
   }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr Placed placed(int i) const&& { return placed(i); }
 
   friend constexpr bool operator==(Scheme const&, Scheme const&) = default;
 

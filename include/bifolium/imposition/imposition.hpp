@@ -125,10 +125,12 @@ public:
   /// Returns the number of sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
   /// Returns sheet `s`. Precondition: 0 <= s < sheets().
-  [[nodiscard]] constexpr SheetLine const& sheet(int s) const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr SheetLine const& sheet(int s) const& BIFOLIUM_LIFETIMEBOUND {
     if (s < 0 || s >= sheet_count_) broken("there is no sheet with this number");
     return sheets_[static_cast<std::size_t>(s)];
   }
+  /// Returns the same of a temporary, by value.
+  [[nodiscard]] constexpr SheetLine sheet(int s) const&& { return sheet(s); }
   /// Returns the number of rows of a forme of that sheet. Precondition: the sheet exists.
   [[nodiscard]] constexpr int rows(int sheet_number = 0) const { return sheet(sheet_number).rows; }
   /// Returns the number of columns of a forme of that sheet. Precondition: the sheet exists.

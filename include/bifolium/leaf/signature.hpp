@@ -196,7 +196,8 @@ public:
   /// Returns true if the letter is printed in parentheses.
   [[nodiscard]] constexpr bool is_in_parentheses() const noexcept { return enclosed_ && is_letter(); }
   /// Returns the text of a symbol, name or printed mark, or the symbol beside a letter. The text ends with a zero byte.
-  [[nodiscard]] constexpr char const* text() const noexcept BIFOLIUM_LIFETIMEBOUND { return text_; }
+  [[nodiscard]] constexpr char const* text() const& noexcept BIFOLIUM_LIFETIMEBOUND { return text_; }
+  char const* text() const&& = delete; // it would look at what goes
   /// Returns the number of bytes of `text()`.
   [[nodiscard]] constexpr std::size_t text_size() const noexcept { return size_; }
 

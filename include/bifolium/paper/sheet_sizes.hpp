@@ -163,13 +163,15 @@ public:
   using const_iterator = iterator;
 
   /// Returns an iterator to the first element.
-  [[nodiscard]] constexpr iterator begin() const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr iterator begin() const& BIFOLIUM_LIFETIMEBOUND {
     return {this, std::begin(detail::sheet_table::rows)};
   }
+  iterator begin() const&& = delete; // it would look at what goes
   /// Returns an iterator past the last row.
-  [[nodiscard]] constexpr iterator end() const BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] constexpr iterator end() const& BIFOLIUM_LIFETIMEBOUND {
     return {this, std::end(detail::sheet_table::rows)};
   }
+  iterator end() const&& = delete; // it would look at what goes
   /// Returns true if no row meets the conditions.
   [[nodiscard]] constexpr bool empty() const { return begin() == end(); }
   /// Counts the rows that meet the conditions.
