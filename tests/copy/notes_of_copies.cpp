@@ -48,6 +48,9 @@ TEST_CASE("leaves excepted from those that are wanting are there") {
     CHECK(wanting("wants all of A " + except + " A1") == "wants A2-8");
     CHECK(wanting("lacks all " + except + " C-D") == "wants π, A-B, E-K, L");
     CHECK(wanting("lacks everything " + except + " C, L4") == "wants π, A-B, D-K, L1-3");
+    CHECK(wanting("A-C wanting " + except + " B4") == "wants A, B1-3, B5-8, C");
+    CHECK(wanting("A-C wanting, " + except + " B4") == "wants A, B1-3, B5-8, C");
+    CHECK(wanting("π-L (A missing), " + except + " A1") == "wants A2-8");
     CHECK(wanting("lacks all after K4 " + except + " L1") == "wants K5-8, L2-4");
     CHECK(wanting("A-L, wants A " + except + " A1.8") == "wants π, A2-7");
     CHECK(wanting("π-L (wants A " + except + " A2), K8 torn") == "wants A1, A3-8");
@@ -123,7 +126,119 @@ TEST_CASE("notes in English say what is wanting") {
                {"A1 torn, lacks K8", "wants K8", "A1 damaged"},
                {"wants A1; A2 and A3 supplied from another copy", "wants A1",
                 "A2 supplied from another copy; A3 supplied from another copy"},
+               {"A1 blank and wanting", "wants A1"},
+               {"A1 to A4 wanting", "wants A1-4"},
+               {"only A1-4", "wants π, A5-8, B-K, L"},
                {"Lacks ff. 3 and 10", "wants A1.8"},
                {"Lacks leaves 3, 10 and 86", "wants A1.8, L4"},
                {"complete except A1 and lacking B2", "wants A1, B2"}});
+}
+
+TEST_CASE("notes in other languages say what is wanting") {
+  check_notes(IdealCopy{*read_formula("8°: π² A-K⁸ L⁴")},
+              {// German
+               {"Es fehlt Bl. A1", "wants A1"},
+               {"Bl. A1 fehlt", "wants A1"},
+               {"Bl. A1 und K8 fehlen.", "wants A1, K8"},
+               {"Es fehlen die Blätter A1 und A8", "wants A1.8"},
+               {"Unvollständig: es fehlen A1-3", "wants A1-3"},
+               {"Lage C fehlt", "wants C"},
+               {"Es fehlen die Lagen C und D", "wants C-D"},
+               {"Defekt: Bl. A1 und Lage C fehlen", "wants A1, C"},
+               {"A1 bis A4 fehlen", "wants A1-4"},
+               {"ohne Bl. L4", "wants L4"},
+               {"Es fehlt das letzte Blatt", "wants L4"},
+               {"Es fehlt das letzte leere Blatt", "wants L4"},
+               {"Das letzte Blatt fehlt", "wants L4"},
+               {"Es fehlt das erste Blatt", "wants π1"},
+               {"Es fehlen Bl. 3 und 10", "wants A1.8"},
+               {"Lage A fehlt außer A1", "wants A2-8"},
+               {"vollständig", ""},
+               // French
+               {"Manque le f. A1", "wants A1"},
+               {"Manquent les ff. A1 et K8", "wants A1, K8"},
+               {"Il manque le feuillet A1", "wants A1"},
+               {"Incomplet des feuillets A1 et A8", "wants A1.8"},
+               {"Incomplet : manque le cahier C", "wants C"},
+               {"Exemplaire incomplet du f. A1", "wants A1"},
+               {"sans le feuillet L4, blanc", "wants L4"},
+               {"Manque le dernier feuillet", "wants L4"},
+               {"Manque le dernier feuillet blanc L4", "wants L4"},
+               {"Manque le premier f.", "wants π1"},
+               {"Manque A1 à A4", "wants A1-4"},
+               {"Le feuillet A1 manque", "wants A1"},
+               {"Manquent les feuillets 3 et 10", "wants A1.8"},
+               {"Manquent les cahiers C et D, sauf D1", "wants C, D2-8"},
+               {"complet", ""},
+               // Italian
+               {"Mancano le carte A1 e A8", "wants A1.8"},
+               {"Manca la c. A1", "wants A1"},
+               {"Mutilo delle cc. A1 e K8", "wants A1, K8"},
+               {"Manca il fascicolo C", "wants C"},
+               {"mancante della c. L4 bianca", "wants L4"},
+               {"manca l'ultima carta", "wants L4"},
+               {"priva dell’ultima c. bianca", "wants L4"},
+               {"Mancano le cc. 3 e 10", "wants A1.8"},
+               {"Mancano le carte A1, A8 ed L4", "wants A1.8, L4"},
+               {"Esemplare privo delle carte A1-3", "wants A1-3"},
+               {"completo", ""},
+               // Spanish
+               {"Falta la h. A1", "wants A1"},
+               {"Faltan las h. A1 y A8", "wants A1.8"},
+               {"Falto de la hoja A1", "wants A1"},
+               {"Ejemplar falto de las hojas A1 y K8", "wants A1, K8"},
+               {"Faltan las hojas A1 a A4", "wants A1-4"},
+               {"Falta el cuaderno C", "wants C"},
+               {"Falta la última hoja", "wants L4"},
+               {"Falta la última hoja en blanco", "wants L4"},
+               {"sin la h. L4", "wants L4"},
+               {"completa", ""},
+               // Dutch
+               {"Ontbreekt: blad A1", "wants A1"},
+               {"Katern C ontbreekt", "wants C"},
+               {"De bladen A1 en A8 ontbreken", "wants A1.8"},
+               {"Blad L4 (blanco) ontbreekt", "wants L4"},
+               {"zonder L4", "wants L4"},
+               {"het laatste blad ontbreekt", "wants L4"},
+               // Latin
+               {"desunt A1 et K8", "wants A1, K8"},
+               {"deest fol. A1", "wants A1"},
+               {"deest ultimum folium", "wants L4"},
+               {"desunt folia A1 et A8", "wants A1.8"},
+               {"caret foliis A1, A8", "wants A1.8"}});
+}
+
+TEST_CASE("a word that joins leaves or stands before them is a gathering where the book has one of that name") {
+  check_notes(IdealCopy{*read_formula("8°: A-C⁸ a-z⁸ 2a-2z⁸")},
+              {{"mancano A1, e, A8", "wants A1.8, e"},
+               {"mancano A1, e", "wants A1, e"},
+               {"mancano e, A1", "wants A1, e"},
+               {"mancano A1 e A8", "wants A1.8", "", 1}, // e or "and"?
+               {"faltan A1 y A8", "wants A1.8", "", 1},
+               {"faltan A1, y", "wants A1, y"},
+               {"faltan y-z", "wants y-z"},
+               {"A-C a-d e f-z 2a-2z", ""},
+               {"A B C a-d e f g-z 2a-2z", ""},
+               {"A-C a-x y z 2a-2z", ""},
+               {"wants c, h", "wants c, h"},
+               {"A-C, a-b, c, d-z 2a-2z", ""},
+               {"A-C, a-g, h, i-z, 2a-2z, c wanting", "wants c"},
+               {"A-C, a-z, 2a-2z, d and e wanting", "wants d-e"},
+               {"A-C, a-z, 2a-2z, e wanting", "wants e"},
+               {"A-C, a-z, 2a-2z (y missing)", "wants y"},
+               {"wants f. 3", "wants A3"},
+               {"wants ff, 2g", "wants 2f-2g"},
+               {"wants A1 a1", "wants A1, a1"}});
+  IdealCopy const without{
+      *read_formula("8°: A-C⁸ a-d⁸")}; // e is not in this book, and is no word where it joins nothing
+  for (auto const* const text :
+       {"wants c, e", "wants e", "wants e, a", "wants d, e, a", "a b c d e", "wants y", "wants A1 y"}) {
+    CAPTURE(std::string{text});
+    CHECK_FALSE(read_leaves_present(without, text));
+  }
+  // a word before leaves is one only before their name
+  for (auto const* const text : {"leaf", "the leaf", "wants le", "die", "A1 feuillets", "A1, le", "hojas", "Bl."}) {
+    CAPTURE(std::string{text});
+    CHECK_FALSE(read_leaves_present(without, text));
+  }
 }

@@ -37,6 +37,9 @@ struct LeavesPresent {
 /// the last leaf", "first and last leaves" and "final blank" name the ends of the book, and "complete", "perfect" or "all
 /// leaves" is all of it, also in "all but B3". "Wants A-C except B4" leaves B4 there. What `wants` writes is read.
 ///
+/// Words that stand beside leaves are also known in German, French, Italian, Spanish, Dutch and Latin: "es fehlen die
+/// Bl. A1 und A8", "incomplet des cahiers C et D", "falta la última hoja". A word that is not known is an error.
+///
 /// What is a gathering of the book is read as that before anything else: 21 is no leaf of 2, 2r no recto, (*) no
 /// parenthesis; blanks in [red star] part nothing. In a book with a gathering f, leaf 3 of the book is "f. 3" and not
 /// "f 3". Where a text can be read in two ways that the book has, the list has a doubt, name_in_two_ways: "2/1, 3" means

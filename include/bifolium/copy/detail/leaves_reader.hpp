@@ -29,7 +29,7 @@ class LeavesReader : LeafRuns {
   bool begun_{false};                                                 // true if leaves were read, be they none
   enum class All : std::uint8_t { no, leaves, after, before } all_{}; // what was read of "all after"
   bool joined_{false};                                                // "and" comes before the item
-  bool ampersand_{false};                                             // the item is the gathering &
+  bool named_{false}; // the item is the gathering &, or e, and joins nothing
   char word_for_leaves_{
       '\0'};                 // the first letter of the word for leaves before the item, f. 3 or leaf 3, or a zero byte
   std::size_t group_from_{}; // the spans of the items that "and" joins
@@ -38,8 +38,9 @@ class LeavesReader : LeafRuns {
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) {
     bool const after_leaves = !read_.spans.empty();
-    if (is_joining_word(word)) return after_leaves && !ampersand_ && (joined_ = true);
+    if (is_joining_word(word)) return after_leaves && !named_ && (joined_ = true);
     if (!after_leaves && !wanting_ && is_word_for_copy(word)) return true;
+    if (!after_leaves && word == ":") return !names_gathering(book_, word); // Incomplet : manque A1
     if (after_leaves && is_word_before_state(word)) return true;
     return wanting_ && is_word_before_leaves(word);
   }
@@ -149,8 +150,9 @@ class LeavesReader : LeafRuns {
   /// Takes "to" and the word after it, B3 to 6. Returns no value if there is none.
   std::optional<std::string_view> take_end(TextCursor& cursor) {
     auto after = cursor;
-    if (!after.take_blanks() || !(after.take_word("to") || after.take_word("through")) || !after.take_blanks())
-      return std::nullopt;
+    if (!after.take_blanks()) return std::nullopt;
+    auto const word = after.take_until(is_between_items);
+    if (!is_word_of_run(word) || !after.take_blanks() || names_gathering(book_, word)) return std::nullopt;
     auto const end = take_until_beside_names(after, is_between_items);
     cursor = after;
     return end;
@@ -162,8 +164,7 @@ class LeavesReader : LeafRuns {
     auto const word = cursor.take_until(is_between_items);
     auto const letters = TextCursor{word}.take_letters();
     bool const counted = letters.size() > 1 && (letters.size() == word.size() || word.substr(letters.size()) == ".");
-    return counted && !is_joining_word(word) && !state_of(word) && !is_word_before_state(word) && word != "to" &&
-           word != "through";
+    return counted && !is_joining_word(word) && !state_of(word) && !is_word_before_state(word) && !is_word_of_run(word);
   }
 
 public:
@@ -184,6 +185,7 @@ public:
       if (all_ == All::no && take_end_of_book(cursor)) continue;
       if (!read_.spans.empty() && take_content_remark(cursor)) continue;
       if (wanting_ && take_content_before_leaf(cursor, book_)) continue;
+      if (take_words_before_name(cursor, book_)) continue;
       if (auto const wrong = take_item(cursor)) return *wrong;
       if (read_.spans.size() > limits_.runs)
         return error(Problem::too_many_runs, text_.substr(passage.from, 0), limits_.runs);
@@ -203,16 +205,19 @@ public:
   [[nodiscard]] LeavesPresent& result() noexcept { return read_; }
 
 private:
-  /// Returns true if & is the gathering, where the book has one, and not the word that joins the leaves before it and
-  /// after it. It joins if leaves come before it and after it and no comma parts it from those after it, but a list of
-  /// leaves that are there may go from z to & and to 2a. What could be either is doubted.
-  bool is_gathering(std::string_view ampersand, TextCursor after) {
+  /// Returns true if a word such as & or e is a gathering, and does not join the leaves before it and after it. It joins if
+  /// leaves come before it and after it and no comma parts it from those after it, but a list of leaves that are there may
+  /// go from z to & and to 2a. What could be either is doubted. A letter that joins nothing is always a name.
+  bool is_gathering(std::string_view word, TextCursor after) {
     after.take_blanks();
-    bool const parted = after.at_end() || after.peek() == ',' || after.peek() == ';';
-    if (parted || read_.spans.empty()) return true;
-    auto const named = book_.find(*mark_of_name(ampersand, book_.letters()));
-    if (!wanting_ && named && book_.numbers_of(named->gathering).from == read_.spans.back().to + 1) return true;
-    doubt(ampersand, Problem::name_in_two_ways);
+    bool const parted = after.at_end() || after.peek() == ',' || after.peek() == ';' || read_.spans.empty();
+    bool const letter = word.size() == 1 && word != "&";
+    if (parted && letter) return true;
+    auto const mark = mark_of_name(word, book_.letters());
+    auto const named = mark ? book_.find(*mark) : std::nullopt;
+    if (!named || parted) return named.has_value();
+    if (!wanting_ && book_.numbers_of(named->gathering).from == read_.spans.back().to + 1) return true;
+    doubt(word, Problem::name_in_two_ways);
     return !wanting_;
   }
   /// Takes one word, or more that belong together: f. 3, B3 to 6.
@@ -223,7 +228,7 @@ private:
     if (figures_ != Figures::none && !at_number && cursor.at_digit() && counts_something(cursor))
       figures_ = Figures::none;
     auto const word = take_until_beside_names(cursor, is_between_items);
-    ampersand_ = word == "&" && names_gathering(book_, word) && is_gathering(word, cursor);
+    named_ = is_joining_word(word) && is_gathering(word, cursor);
     auto const end = take_end(cursor);
     if (!at_number) return item(word, end);
     figures_ = Figures::of_book, last_ = LeafOfBook{};

@@ -4,7 +4,7 @@
 ///
 ///   list    = leaves , { [ imperfect word , [ ":" ] ] , ( wanting , leaves , [ ")" ] | leaves after , [ ")" ] ) } ;
 ///   wanting = [ "(" ] , ( word before leaves | exception | "−" ) , [ ":" ] ;
-///   exception = "except" | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" ;
+///   exception = "except" | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" ;   (* and in other languages *)
 ///   leaves after = [ "(" ] , leaves , word after leaves ;
 ///             (* these words: absence_word and is_imperfect_word in leaf/leaf_words.hpp *)
 ///
@@ -17,7 +17,7 @@
 /// may join: A-L, E8 and F1 lacking. A comma after it ends what it is said of: A1 missing, A8 missing.
 #pragma once
 
-#include <bifolium/collation/reference.hpp>
+#include <bifolium/copy/detail/words_before_leaves.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/core/utf8.hpp>
@@ -40,9 +40,6 @@ struct ListPassage {
   TextSpan imperfect{}; ///< the word before the passage that says that the copy is not whole, or empty
 };
 
-/// Returns true between the items of a list.
-[[nodiscard]] constexpr bool is_between_items(char32_t c) noexcept { return is_space(c) || c == ',' || c == ';'; }
-
 /// Returns true if the word is one of these, in capitals or small letters.
 template <std::size_t N>
 [[nodiscard]] constexpr bool is_any(std::string_view word, std::string_view const (&words)[N]) noexcept {
@@ -58,6 +55,7 @@ class ListPassages {
   std::size_t close_{0};  // the next parenthesis that closes a remark, when it was last looked for
   bool in_parentheses_{false};
   bool wanting_outside_{false};                // what comes after the parenthesis is wanting
+  bool follows_wanting_{false};                // the passage comes after leaves that a word after them calls wanting
   std::optional<ListPassage> queued_{};        // the passage after the one that was returned last
   std::size_t inside_{std::string_view::npos}; // where the leaves begin in a parenthesis that is not closed
 
@@ -75,8 +73,27 @@ class ListPassages {
   }
   /// Returns true for a word after which leaves are taken out of those before it.
   [[nodiscard]] static bool is_exception(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"except"sv, "excepting"sv, "save"sv, "but"sv};
+    constexpr std::string_view words[]{"except"sv,  "excepting"sv, "save"sv,    "but"sv,    "außer"sv,
+                                       "ausser"sv,  "sauf"sv,      "eccetto"sv, "tranne"sv, "salvo"sv,
+                                       "excepto"sv, "behalve"sv,   "praeter"sv};
     return is_any(word, words);
+  }
+  /// Returns true for a word before leaves that a copy lacks which formulas do not use: ohne, falto de.
+  [[nodiscard]] static bool is_without(std::string_view word) noexcept {
+    constexpr std::string_view words[]{"ohne"sv,  "sans"sv,  "senza"sv, "sin"sv,   "zonder"sv, "sine"sv,
+                                       "falto"sv, "falta"sv, "priva"sv, "privo"sv, "caret"sv,  "carens"sv};
+    return is_any(word, words);
+  }
+  /// Returns true for a word after one that the copy is not whole, with which it says what is wanting: incomplet des
+  /// feuillets A1 et A8.
+  [[nodiscard]] static bool is_of(std::string_view word) noexcept {
+    constexpr std::string_view words[]{"des"sv, "du"sv, "de"sv, "del"sv, "delle"sv, "della"sv, "dei"sv, "di"sv};
+    return is_any(word, words);
+  }
+  /// Returns true if leaves that are wanting come directly before an exception at `from`.
+  [[nodiscard]] bool excepts_from_wanting(std::size_t from) const noexcept {
+    if (passage_.wanting) return !says_nothing(from);
+    return follows_wanting_ && trimmed(cursor_.text(), {passage_.text.from, from}, " ,;:(").empty();
   }
   /// Returns true if the passage up to `to` says that nothing is wanting: lacks nothing but A1.
   [[nodiscard]] bool says_nothing(std::size_t to) const noexcept {
@@ -95,16 +112,16 @@ class ListPassages {
   [[nodiscard]] static bool is_beside_leaf(std::string_view word) noexcept {
     if (word.starts_with('(') && word.ends_with(')')) word = word.substr(1, word.size() - 2);
     while (word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
-    constexpr std::string_view words[]{"leaf"sv, "leaves"sv, "also"sv, "after"sv, "before"sv};
+    constexpr std::string_view words[]{"also"sv, "after"sv, "before"sv};
     return is_blank_word(word) || (word.size() > 1 && is_linking_word(word)) || is_doubting_word(word) ||
            number_of_word(word).has_value() || is_any(word, words);
   }
   /// Returns true for a word with which the name of a leaf may begin: the final blank K8.
   [[nodiscard]] static bool begins_name(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"the"sv, "first"sv, "last"sv, "final"sv, "all"sv, "everything"sv};
-    return is_any(word, words);
+    constexpr std::string_view words[]{"first"sv, "last"sv, "final"sv, "all"sv, "everything"sv};
+    return is_any(word, words) || begins_leaf(word);
   }
-  /// Returns true if & before the cursor joins something after it: before a comma or at the end it is a gathering.
+  /// Returns true if & or e before the cursor joins something after it: before a comma or at the end it is a gathering.
   [[nodiscard]] static bool joins(TextCursor after) noexcept {
     after.take_blanks();
     return !after.at_end() && after.peek() != ',' && after.peek() != ';';
@@ -127,7 +144,8 @@ class ListPassages {
       if (c.at_end()) return group;
       auto const from = c.at();
       auto const word = take_until_beside_names(c, is_between_items);
-      if (word == "and" || (word == "&" && joins(c))) {
+      bool const run = word.size() > 1 && is_word_of_run(word); // a is a gathering, too
+      if (run || (joins_leaves(word) && (word.size() > 1 || joins(c)))) {
         joined = true;
         continue;
       }
@@ -157,20 +175,26 @@ class ListPassages {
     bool const closes = next.starts_with(')') && inside_ != next.npos;
     auto const before = trimmed(cursor_.text(), {0, word.from}, " ");
     bool const comma = rest.peek() == ',' && !before.empty() && cursor_.text()[before.to - 1] != ',';
-    if (passage_.wanting || !(closes || comma || rest.at_end() || rest.peek() == ';')) return std::nullopt;
+    auto next_word = TextCursor{rest}.take_until(is_between_items);
+    while (next_word.ends_with(':')) next_word.remove_suffix(1);
+    bool const excepts = is_exception(next_word);
+    if (passage_.wanting || !(closes || comma || excepts || rest.at_end() || rest.peek() == ';')) return std::nullopt;
     auto const leaves = closes ? inside_ : group_before(word.from);
     ListPassage const group{{leaves, end_of_leaves(word.from)}, true, false, !closes, word};
     if (trimmed(cursor_.text(), group.text, " ,;").from >= word.from) return std::nullopt; // no leaves
     queued_ = group;
     inside_ = next.npos;
     bool const opened = closes && leaves > passage_.text.from; // the parenthesis itself is of no passage
-    return turn(opened ? leaves - 1 : leaves, closes ? word.to + 1 : word.to, false);
+    auto const ended = turn(opened ? leaves - 1 : leaves, closes ? word.to + 1 : word.to, false);
+    follows_wanting_ = true;
+    return ended;
   }
   /// Ends the passage at `to` and begins the next one at `from`. Returns the one that has ended.
   ListPassage turn(std::size_t to, std::size_t from, bool wanting, bool except = false) noexcept {
     auto ended = passage_;
     ended.text.to = to;
     passage_ = {{from, cursor_.text().size()}, wanting, except};
+    follows_wanting_ = false;
     return ended;
   }
   /// Notes that a parenthesis opens before leaves that are wanting.
@@ -235,9 +259,9 @@ public:
         if (auto const before = wanting_after({from, from + bare.size()})) return before;
       if (!opens && whole.ends_with(')')) inside_ = whole.npos;
       bool const exception = is_exception(word);
-      if (exception || absence_word(word).before) {
+      if (exception || absence_word(word).before || is_without(word) || (described && is_of(word))) {
         if (opens) open_parenthesis();
-        return turn(from, cursor_.at(), true, exception && passage_.wanting && !says_nothing(from));
+        return turn(from, cursor_.at(), true, exception && excepts_from_wanting(from));
       }
       if (auto const state = trimmed(bare, ":.?"); is_imperfect_word(state))
         return turn_imperfect(from, state, opens && bare.size() == word.size());

@@ -46,14 +46,14 @@ template <std::size_t N>
 }
 /// Returns true for a word that joins the leaves before it and after it.
 [[nodiscard]] inline bool is_joining_word(std::string_view word) noexcept {
-  constexpr std::string_view words[]{"and"sv, "&"sv, "und"sv, "et"sv};
-  return is_one_of(word, words);
+  constexpr std::string_view words[]{"and"sv, "und"sv, "et"sv};
+  return joins_leaves(word) || is_one_of(word, words);
 }
 /// Returns true for a word that may come between a leaf and its state: A1 which is supplied in manuscript facsimile
 /// from another copy.
 [[nodiscard]] inline bool is_word_before_state(std::string_view word) noexcept {
-  constexpr std::string_view words[]{"in"sv,   "is"sv,   "are"sv,  "both"sv,   "which"sv,
-                                     "also"sv, "from"sv, "copy"sv, "another"sv};
+  constexpr std::string_view words[]{"in"sv,   "is"sv,   "are"sv,  "both"sv,    "which"sv,
+                                     "also"sv, "from"sv, "copy"sv, "another"sv, "inclusive"sv};
   return is_one_of(word, words);
 }
 /// Returns true for a word that may come before the leaves that are wanting: wants the bifolium A1.8.
@@ -66,7 +66,8 @@ template <std::size_t N>
 }
 /// Returns true for a word that only says that a copy is described: this copy.
 [[nodiscard]] inline bool is_word_for_copy(std::string_view word) noexcept {
-  constexpr std::string_view words[]{"this"sv, "the"sv, "copy"sv};
+  constexpr std::string_view words[]{"this"sv,       "the"sv,       "copy"sv,     "exemplar"sv,  "es"sv,
+                                     "exemplaire"sv, "esemplare"sv, "ejemplar"sv, "exemplaar"sv, "il"sv};
   return is_one_of(word, words);
 }
 /// Words for what is printed on a leaf, which catalogues add to it, A1 (title), or write in its place (common practice,
@@ -116,8 +117,10 @@ template <std::size_t N>
       next.take_blanks();
       if (equal_in_any_case(next.take_until(is_between_items), more)) c = next;
     }
-  } else if (!equal_in_any_case(word, "complete") && !equal_in_any_case(word, "perfect")) {
-    return false;
+  } else {
+    constexpr std::string_view words[]{"complete"sv, "perfect"sv,  "vollständig"sv, "komplett"sv, "complet"sv,
+                                       "completo"sv, "completa"sv, "volledig"sv,    "compleet"sv, "integrum"sv};
+    if (!is_any(word, words)) return false;
   }
   c.take_while(is_space);
   if (!c.at_end() && c.peek() != ',' && c.peek() != ';') return false;
@@ -153,12 +156,11 @@ template <std::size_t N>
 [[nodiscard]] inline bool take_word_before_number(TextCursor& cursor, IdealCopy const& book) {
   auto c = cursor;
   auto word = c.take_until(is_between_items);
-  bool const point = word.ends_with('.');
-  if (point) word.remove_suffix(1);
-  constexpr std::string_view words[]{"f"sv,      "ff"sv,   "fol"sv,    "fols"sv, "folio"sv,
-                                     "folios"sv, "leaf"sv, "leaves"sv, "Bl"sv};
-  if (!is_one_of(word, words) || !c.take_blanks() || !c.at_digit()) return false;
-  if (word.size() <= 2 && !(point && word[0] == 'f') && names_gathering(book, word)) return false;
+  if (word.starts_with('(')) word.remove_prefix(1);
+  if (!is_leaf_noun(word) || !c.take_blanks() || !c.at_digit()) return false;
+  auto const bare = without_point(word);
+  bool const folio = bare.size() < word.size() && word[0] == 'f';
+  if (bare.size() <= 2 && !folio && names_gathering(book, bare)) return false;
   cursor = c;
   return true;
 }
@@ -167,12 +169,43 @@ struct EndsOfBook {
   int first{}, last{};
   bool before_name{}; ///< true for "the final blank K8": a name follows, and says which leaf is meant
 };
+/// Takes the first or the last leaf in another language than English: le dernier feuillet, la última hoja blanca.
+[[nodiscard]] inline std::optional<EndsOfBook> take_end_leaf(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  auto const take = [&](auto is) {
+    auto next = c;
+    auto const word = next.take_until(is_between_items);
+    if (word.empty() || !is(word)) return false;
+    next.take_blanks();
+    c = next;
+    return true;
+  };
+  static_cast<void>(take([](std::string_view word) { return is_row(word, articles); }));
+  for (std::string_view const elided : {"l'", "l’", "dell'", "dell’"})
+    if (c.take(elided)) break;
+  EndsOfBook ends;
+  if (take([](std::string_view word) { return is_row(word, first_words); }))
+    ends.first = 1;
+  else if (take([](std::string_view word) { return is_row(word, last_words); }))
+    ends.last = 1;
+  else
+    return std::nullopt;
+  auto const is_blank = [](std::string_view word) { return is_blank_word(word); };
+  bool const blank = take(is_blank), leaf = take([](std::string_view word) { return is_leaf_noun(word); });
+  if (!blank && !leaf) return std::nullopt;
+  auto const end = c; // en blanco
+  if (!(take([](std::string_view word) { return word == "en"; }) && take(is_blank))) c = end, take(is_blank);
+  cursor = c;
+  auto const next = c.peek();
+  ends.before_name = !c.at_end() && next != '(' && next != ',' && next != ';';
+  return ends;
+}
 /// Takes "the last two leaves", "first and last leaves" or "final blank". If there is none, takes nothing and returns
 /// no value.
 [[nodiscard]] inline std::optional<EndsOfBook> take_ends_of_book(TextCursor& cursor) {
   auto c = cursor;
   auto counted = take_counted_leaves(c);
-  if (!counted) return std::nullopt;
+  if (!counted) return take_end_leaf(cursor);
   EndsOfBook ends;
   auto const add = [&] { (counted->first ? ends.first : ends.last) = counted->leaves; };
   add();

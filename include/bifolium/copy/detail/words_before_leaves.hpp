@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: MIT
+/// Words that stand before the names of leaves and gatherings in the languages of catalogues: les f. A1, die Lage C, la
+/// última hoja (common practice, no source). They say nothing of which leaf is meant, but a leaf by number, and the first
+/// or the last leaf. Some are also signatures, as e and y are; what the book has as a gathering is never such a word.
+#pragma once
+
+#include <bifolium/collation/reference.hpp>
+#include <bifolium/core/ascii.hpp>
+#include <bifolium/core/text_cursor.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Returns true between the items of a list.
+[[nodiscard]] constexpr bool is_between_items(char32_t c) noexcept { return is_space(c) || c == ',' || c == ';'; }
+/// Returns true if the word is a row of the table, in capitals or small letters.
+template <std::size_t N>
+[[nodiscard]] constexpr bool is_row(std::string_view word, char const* const (&table)[N]) noexcept {
+  for (auto const* const row : table)
+    if (equal_in_any_case(word, row)) return true;
+  return false;
+}
+/// English, then German, French, Italian, Spanish and Dutch.
+inline constexpr char const* articles[]{"the", "der", "die", "das",   "den", "des",  "dem",   "le",  "la",
+                                        "les", "du",  "de",  "il",    "lo",  "gli",  "delle", "del", "el",
+                                        "los", "las", "het", "della", "dei", "only", "nur",   "seul"};
+/// Words for leaves before a name or a number. The last ones are such only with a full point.
+inline constexpr char const* leaf_nouns[]{
+    "leaf",   "leaves",  "f",        "ff",        "fol",     "fols",     "folio", "folios", "Bl",   "Bll",
+    "Blatt",  "Blätter", "feuillet", "feuillets", "feuille", "feuilles", "carta", "carte",  "hoja", "hojas",
+    "folium", "folia",   "foliis",   "blad",      "bladen",  "c",        "cc",    "h",      "hh"};
+/// Words for gatherings, and for pairs of leaves.
+inline constexpr char const* gathering_nouns[]{
+    "gathering", "gatherings", "quire",    "quires",    "sig",    "sigs",        "signature", "signatures",
+    "bifolium",  "bifolia",    "Lage",     "Lagen",     "Bogen",  "Doppelblatt", "cahier",    "cahiers",
+    "fascicolo", "fascicoli",  "cuaderno", "cuadernos", "katern", "katernen",    "quaternio"};
+inline constexpr char const* first_words[]{"erste", "erstes", "premier", "première", "premie\u0300re",
+                                           "prima", "primo",  "primera", "primum",   "eerste"};
+inline constexpr char const* last_words[]{"letzte", "letztes", "dernier", "dernière", "dernie\u0300re", "ultima",
+                                          "ultimo", "última",  "último",  "ultimum",  "laatste",        "u\u0301ltima"};
+
+/// Returns the word without the full point after it.
+[[nodiscard]] constexpr std::string_view without_point(std::string_view word) noexcept {
+  return word.ends_with('.') ? word.substr(0, word.size() - 1) : word;
+}
+/// Returns true for a word for leaves, with the full point that short ones need.
+[[nodiscard]] constexpr bool is_leaf_noun(std::string_view word) noexcept {
+  auto const bare = without_point(word);
+  bool const needs_point = bare.size() == 1 || equal_in_any_case(bare, "cc") || equal_in_any_case(bare, "hh");
+  bool const pointed = bare.size() < word.size() || !needs_point || equal_in_any_case(bare, "f");
+  return pointed && bare != "bl" && is_row(bare, leaf_nouns); // bl. is "blank"
+}
+/// Returns true for a word with which the name of a leaf may begin: the, letzte, Blatt.
+[[nodiscard]] constexpr bool begins_leaf(std::string_view word) noexcept {
+  return is_row(word, articles) || is_leaf_noun(word) || is_row(without_point(word), gathering_nouns) ||
+         is_row(word, first_words) || is_row(word, last_words);
+}
+/// Returns true for a word, in small letters, that joins leaves. E and y are such words if they are no gathering.
+[[nodiscard]] constexpr bool joins_leaves(std::string_view word) noexcept {
+  for (std::string_view const one : {"and", "&", "und", "u.", "et", "ed", "e", "y", "en"})
+    if (word == one) return true;
+  return false;
+}
+/// Returns true for a word, in small letters, between the ends of a run: A1 bis A4.
+[[nodiscard]] constexpr bool is_word_of_run(std::string_view word) noexcept {
+  for (std::string_view const one : {"to", "through", "bis", "à", "a\u0300", "a", "al", "tot", "t/m", "usque"})
+    if (word == one) return true;
+  return false;
+}
+
+/// No name has more words before it. A list of many is not looked through again for each of them.
+inline constexpr int most_words_before_name = 4;
+/// Takes words before the name of a leaf or a gathering: les feuillets A1. Before a number, les f. 3, only the articles
+/// are taken. Returns false, and takes nothing, if there are none.
+[[nodiscard]] inline bool take_words_before_name(TextCursor& cursor, IdealCopy const& book) {
+  auto const second = cursor.peek(1); // most names have another one
+  if (!is_latin_letter(second) && second != '.') return false;
+  auto c = cursor;
+  auto next = c;
+  for (int words = 0; words < most_words_before_name; ++words, c = next) {
+    auto const word = next.take_until(is_space);
+    bool const leaves = is_leaf_noun(word);
+    bool const known = leaves || is_row(word, articles) || is_row(without_point(word), gathering_nouns);
+    if (!known || names_gathering(book, word) || !next.take_blanks() || (leaves && next.at_digit())) break;
+  }
+  if (c.at() == cursor.at()) return false;
+  auto after = c;
+  auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one); };
+  auto const name = take_until_beside_names(after, ends);
+  bool const number = is_leaf_noun(name) && after.take_blanks() && after.at_digit();
+  if (!number && !names_gathering(book, name) && !find_reference(book, name)) return false;
+  cursor = c;
+  return true;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
