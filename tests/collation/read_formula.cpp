@@ -175,7 +175,6 @@ TEST_CASE("what runs together is refused or doubted, and says how it should be w
   for (auto const& [text, problem, column] : {
            Trap{"A-K⁸⁴", Problem::very_thick_gathering, 1},
            {"1-210 312", Problem::numbers_read_by_sequence, 1},
-           {"A-I8 J8", Problem::letter_not_in_alphabet, 6},
            {"A8[=B2]", Problem::identity_not_in_formula, 5},
            {"A8(A8+χ1.2)", Problem::pair_after_last_leaf, 4},
            {"πA B8", Problem::duplicate_read_flat, 1},

@@ -33,7 +33,15 @@ constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect di
   auto const count = [&](std::string_view plain) -> Expected<FormulaCount> {
     CountSink sink;
     Grammar<CountSink> grammar{plain, dialect, limits, sink};
-    if (grammar.read()) return FormulaCount{grammar.leaves(), grammar.gatherings(), sink.warnings};
+    if (grammar.read()) {
+      FormulaCount const read{grammar.leaves(), grammar.gatherings(), sink.warnings};
+      if (!grammar.shows_letters()) return read;
+      CountSink other;
+      Grammar<CountSink> again{plain, grammar.dialect_shown(), limits, other};
+      bool const same = again.read() && again.leaves() == read.leaves && again.gatherings() == read.gatherings;
+      return same && other.warnings < read.warning_count ? FormulaCount{read.leaves, read.gatherings, other.warnings}
+                                                         : read;
+    }
     auto const wrong = grammar.error().of_whole_characters(plain);
     return error_in(plain, {wrong.from, wrong.to}, wrong.problem, wrong.limit);
   };

@@ -280,11 +280,23 @@ private:
       }
     reader.begin_again();
     Grammar<FormulaReader> grammar{text, dialect, limits, reader};
-    if (grammar.read())
+    if (grammar.read()) {
       reader.finish(grammar.leaves(), grammar.gatherings());
-    else
+      if (grammar.shows_letters()) read_again(*result, text, grammar.dialect_shown(), limits);
+    } else
       result = reader.error(grammar.error());
     return result;
+  }
+  /// Reads the formula in an alphabet with the letters that it has. This is the better reading if the numbers are the same
+  /// and there is less to doubt: a run that passes over the letter may lack it (A-Z⁸ 2A-2V⁸ 2W⁸), and is then of 23.
+  static void read_again(Formula& first, std::string_view text, Dialect dialect, Limits const& limits) {
+    Formula second{Formula::Key{}};
+    FormulaReader reader{text, &second, dialect.letters};
+    Grammar<FormulaReader> grammar{text, dialect, limits, reader};
+    if (!grammar.read() || grammar.leaves() != first.leaves_ || grammar.gatherings() != first.gatherings_) return;
+    if (second.warnings_.size() >= first.warnings_.size()) return;
+    reader.finish(grammar.leaves(), grammar.gatherings());
+    first = static_cast<Formula&&>(second);
   }
   /// Forgets what was read of a text that turned out not to be plain.
   void begin_again() noexcept {

@@ -69,6 +69,16 @@ public:
   [[nodiscard]] constexpr std::int64_t gatherings() const noexcept {
     return this->gatherings_ + this->gatherings_inserted_;
   }
+  /// Returns true if the formula has letters that its alphabet lacks, each in its place.
+  [[nodiscard]] constexpr bool shows_letters() const noexcept { return this->shown_ != Letters{}; }
+  /// Returns the dialect with these letters.
+  [[nodiscard]] constexpr Dialect dialect_shown() const noexcept {
+    auto all = dialect_;
+    all.letters.j = all.letters.j || this->shown_.j;
+    all.letters.u = all.letters.u || this->shown_.u;
+    all.letters.w = all.letters.w || this->shown_.w;
+    return all;
+  }
   /// Returns the reason. Precondition: read() returned false.
   [[nodiscard]] constexpr Doubt error() const noexcept { return error_; }
 

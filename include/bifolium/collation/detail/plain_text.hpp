@@ -186,6 +186,8 @@ public:
       auto& reached = reached_[run.first.is_small() ? 1 : 0];
       if (PlainScanner::follows(reached, run) && !run.is_odd() && !run.is_outside())
         reached = run.last.rank;
+      else if (run.first.rank == reached && (run.first.outside || (run.first.letter | 0x20) == 'v'))
+        return {}; // A-I⁸ J⁸, U⁸ V⁸: the grammar looks whether the alphabet has the letter
       else {
         doubt({run.first, run.last, run.leaves}, reached, at, run.end);
         if (run.last.rank > reached) reached = run.last.rank;

@@ -123,7 +123,27 @@ protected:
     part_ = false;
   }
 
+  Letters shown_{}; // J, U and W, which the alphabet lacks and the formula has in their places: A-I⁸ J⁸, V⁸ W⁸
+
 private:
+  bool ends_with_u_{false}; // the last run ends with U, in an alphabet without it
+
+  constexpr void look_for_letters(FoundElement const& e, FoundRun const& run) {
+    auto const before = letter_before(run);
+    auto const letter = run.first.letter;
+    bool const outside = e.first.glyph_outside;
+    if (outside && letter == Alphabet::w && before == Alphabet::v) shown_.w = true;
+    if (outside && letter == Alphabet::j - 1 && before == letter) shown_.j = true;
+    if (!outside && letter == Alphabet::v && before == letter && ends_with_u_) shown_.u = true;
+    ends_with_u_ = e.last.glyph_outside && run.last.letter == Alphabet::v;
+  }
+  /// Returns the letter of the gathering before the run, or 0 if it is not of the same alphabet.
+  [[nodiscard]] constexpr int letter_before(FoundRun const& run) const {
+    auto const& before = last_.last;
+    bool const same = begun() && run.first.is_plain_latin() && !run.begins_part && before.series == run.first.series &&
+                      before.multiple == run.first.multiple;
+    return same ? int{before.letter} : 0;
+  }
   constexpr bool no_run(FoundElement const& e) {
     if (e.problem != Problem::none) return fail(e.problem, e.from, e.end);
     auto const why = e.first.problem;
@@ -175,6 +195,7 @@ private:
   }
   constexpr void doubts(FoundElement const& e, FoundRun const& run) {
     if (run.begins_part) this->begin_part();
+    look_for_letters(e, run);
     this->doubt_counts(run.leaves, run.gatherings, e.count.found(), e.from, e.end);
     bool const again = this->comes_again(run);
     doubt_marks(e, run, again);
