@@ -93,6 +93,7 @@ TEST_CASE("words that change how many gatherings or leaves there are are counted
 TEST_CASE("words that no leaf depends on are no doubt") {
   for (char const* words : {"C missigned D",
                             "C signed D",
+                            "gathering C also signed D",
                             "A title",
                             "C1 missigned D1",
                             "A-K signed in red",

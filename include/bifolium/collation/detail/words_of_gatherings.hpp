@@ -21,9 +21,9 @@ inline constexpr char const* harmless_remarks[]{
     "unsigned",      "woodcut",        "woodcuts",   "roman",     "numbered", "unnumbered"};
 /// Words that only join others, or say that a gathering is meant.
 inline constexpr char const* joining_words[]{
-    "a",          "and",       "are",        "as",   "at",  "by", "for", "from",  "gathering",
-    "gatherings", "in",        "is",         "mis",  "of",  "on", "or",  "quire", "quires",
-    "sig",        "signature", "signatures", "sigs", "the", "to", "was", "were",  "with"};
+    "a",          "also",       "and",  "are", "as", "at",  "by",   "for",   "from",   "gathering",
+    "gatherings", "in",         "is",   "mis", "of", "on",  "or",   "quire", "quires", "sig",
+    "signature",  "signatures", "sigs", "the", "to", "was", "were", "with"};
 
 template <class Sink> class WordsOfGatherings : protected BlankGrammar<Sink> {
 protected:
