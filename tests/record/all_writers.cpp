@@ -362,7 +362,8 @@ TEST_CASE("every function that writes text is in the table of writers") {
     }
   }
   CHECK(functions > 90);
-  for (std::size_t i = 0; i < std::size(writers); ++i) CHECK_MESSAGE(used[i] > 0, writers[i].header);
+  for (std::size_t i = 0; i < std::size(writers); ++i)
+    CHECK_MESSAGE(used[i] > 0, std::string{writers[i].header} << ": " << std::string{writers[i].functions});
 }
 
 TEST_CASE("whatever is written is read back") {

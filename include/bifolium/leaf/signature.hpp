@@ -26,7 +26,7 @@ struct SignatureKey;
 class Signature;
 namespace detail {
 constexpr void set_signature(Signature& blank, SignatureKey key, std::string_view text, Letters letters);
-}
+} // namespace detail
 
 /// Returns the number of letters of one alphabet of that kind; 1 for marks that are not letters.
 constexpr int letters_of(Mark mark, Alphabet alphabet) noexcept {
