@@ -5,7 +5,7 @@
 # depends on what else the unit has, so the compiled part is looked at by itself, at the levels at which users build it: g++ 12
 # -O3, the level of a plain CMake build, warned there of a copy that it did not make for the entry points.
 # Users compile with -Wnull-dereference as well, which says something of g++ only where it optimizes: a pointer that is there because
-# of what was asked elsewhere is asked again where it is used. Ten minutes of one core for a compiler.
+# of what was asked elsewhere is asked again where it is used. It adds a second to the forty that g++ 12 takes for a level.
 #   tests/headers/optimized.sh INCLUDE FOLDER COMPILER [FLAGS...]; FOLDER is for what is written
 set -euo pipefail
 include=$1 folder=$2
