@@ -73,6 +73,7 @@ module;
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/core/text_place.hpp>
 #include <bifolium/core/text_span.hpp>
+#include <bifolium/core/title_page_words.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/core/version.hpp>
 #include <bifolium/core/year_range.hpp>
@@ -727,6 +728,7 @@ using bifolium::is_quotation_mark;
 using bifolium::is_roman_numeral;
 using bifolium::is_small;
 using bifolium::is_space;
+using bifolium::is_title_page_word;
 using bifolium::is_wanting_word;
 using bifolium::is_word_before_counts;
 using bifolium::judge;

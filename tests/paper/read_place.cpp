@@ -198,3 +198,75 @@ TEST_CASE("the region of several places is the smallest that holds them") {
   CHECK((*read_place("New York")).region() == Region::usa);
   CHECK((*read_place("[S.l.]")).region() == Region::anywhere);
 }
+
+TEST_CASE("words beside a name can make it that of another place, and then none is meant") {
+  // every town of the table whose name is its own, beside words with capitals; that the new towns are named after the old
+  // ones is common knowledge, no source
+  int towns = 0;
+  for (auto const& row : data::rows("places.tsv", 6)) {
+    auto const& town = row[0];
+    auto const alone = read_place(town);
+    if (!alone || alone->places().size() != 1 || row[1] == "United States" || town.find('(') != town.npos) continue;
+    ++towns;
+    for (auto const& text :
+         {"New " + town, "Nova " + town, "Fort " + town, town + ", Ontario", town + ", Kentucky", town + ", N.Y.",
+          town + ", Massachusetts", town + " Ontario", town + " (Ontario)", town + " or elsewhere"}) {
+      CAPTURE(text);
+      auto const read = read_place(text);
+      if (!read) continue;
+      // a longer name can be another town that is known: Frankfurt am Main, New York
+      bool const other = !read->places().empty() && read->named[0].at.of(text) != town;
+      if (other) continue;
+      CHECK(read->places().empty());
+      CHECK(read->region() == Region::anywhere);
+      REQUIRE(!read->warnings().empty());
+      CHECK(read->warnings()[0].problem == Problem::place_qualified);
+      CHECK(read->warnings()[0].place->column == 1);
+    }
+    for (auto const& text :
+         {"Printed at " + town, "Impressum " + town, town + " : J. Smith", town + ", by J. Smith", town + ", 1725",
+          "[" + town + "]", "At " + town + " in the year 1725", town + ", " + row[1]}) {
+      CAPTURE(text);
+      auto const read = read_place(text);
+      REQUIRE(read);
+      CHECK(has(read->places(), town));
+    }
+  }
+  CHECK(towns > 150);
+}
+
+TEST_CASE("a place that is doubted, denied, or one of two") { // constructed
+  for (auto const* text : {"Venice?", "[Venice?]", "perhaps Venice", "probably Venice", "vielleicht Venetiis",
+                           "forse Venetia", "presumably at Venice"}) {
+    CAPTURE(text);
+    auto const read = read_place(text);
+    REQUIRE(read);
+    CHECK(read->region() == Region::venice);
+    REQUIRE(read->warnings().size() == 1);
+    CHECK(read->warnings()[0].problem == Problem::place_doubted);
+    CHECK(std::string_view{text}.substr(read->warnings()[0].place->column - 1).starts_with("Ven"));
+    CHECK(read->named[0].probable);
+  }
+  for (auto const* text : {"not Venice", "not at Venice", "nicht in Venedig", "non Venetiis"}) {
+    CAPTURE(text);
+    auto const read = read_place(text);
+    REQUIRE(read);
+    CHECK(read->places().empty());
+    CHECK(read->named[0].called_false);
+    CHECK(read->unread.size() == 1);
+  }
+  for (auto const* text : {"Venice or Paris", "Venetiis vel Parisiis", "Venedig oder Paris", "Venise ou Paris"}) {
+    CAPTURE(text);
+    auto const read = read_place(text);
+    REQUIRE(read);
+    CHECK(place(text) == "Venice | Paris");
+    CHECK(read->region() == Region::europe);
+    REQUIRE(read->warnings().size() == 1);
+    CHECK(read->warnings()[0].problem == Problem::ambiguous_place);
+    CHECK(read->warnings()[0].limit == 2);
+  }
+  CHECK(place("New York, N.Y.") == "New York");
+  CHECK(place("Philadelphia, Pa.") == "Philadelphia");
+  CHECK(place("Paris, Massachusetts") == "");
+  CHECK(place("Argentorati, Germania") == "Strasbourg"); // of which the country was another
+}

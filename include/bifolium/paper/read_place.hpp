@@ -13,8 +13,9 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Reads a statement of place. The place after `i.e.` or `that is` replaces the printed one. A name in brackets decides
-/// an ambiguous name before it. If several places are named, the first counts; after `reprinted`, the last. Words that
-/// do not name a place are listed in `unread`. Errors: unknown_place, with the column, if the text names no known place
+/// an ambiguous name before it. If several places are named, the first counts; after `reprinted`, the last; of those with
+/// `or` between them each can be meant. Words that do not name a place are listed in `unread`; if they can make a name that
+/// of another place, as in `New London` or `Paris, Kentucky`, no place is meant. Errors: unknown_place, with the column, if the text names no known place
 /// and does not say that the place is unknown; unexpected_end if the text has no word.
 [[nodiscard]] inline Expected<StatedPlace> read_place(std::string_view text) {
   return read_characters(text, [](std::string_view plain) { return detail::PlaceReader{plain}.read(); });

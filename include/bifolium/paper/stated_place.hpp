@@ -19,8 +19,10 @@ struct NamedPlace {
   std::vector<Place> places{}; ///< the places that the name can mean; none for an invented place such as Cosmopoli
   bool supplied{};             ///< true if the name is in brackets
   bool corrected{};            ///< true after `i.e.` or `that is`: the true place
-  bool probable{};             ///< true if the name has a question mark
-  bool called_false{};         ///< true if the statement itself calls the name false
+  bool probable{};             ///< true if the name has a question mark, or a word such as `perhaps`
+  bool called_false{};         ///< true if the statement itself calls the name false, or says that it is not the place
+  /// true if words beside the name can make it that of another place, which is then not known: `New London`
+  bool qualified{};
   bool of_false_imprints{};    ///< true if books printed elsewhere have this name
   friend bool operator==(NamedPlace const&, NamedPlace const&) = default;
 };
@@ -43,7 +45,7 @@ struct StatedPlace {
     for (auto const& place : places_) common = common_region(common, place.region);
     return common;
   }
-  /// Returns the doubts: ambiguous_place, fictitious_place.
+  /// Returns the doubts: ambiguous_place, fictitious_place, place_doubted, place_qualified.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
   /// Returns the doubts of a temporary statement by value.
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }

@@ -5,6 +5,7 @@
 
 #include <bifolium/book/detail/number_field_reader.hpp>
 #include <bifolium/core/read_date.hpp>
+#include <bifolium/core/title_page_words.hpp>
 #include <bifolium/evidence/read_seen.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record/read_format_statement.hpp>
@@ -139,16 +140,37 @@ class DescriptionReader : NumberFieldReader {
     if (read->probable) doubt(Field::format, {TextCursor{texts_.format}.error_from(0, Problem::format_doubted)});
     if (read->gatherings_of) beside_.gatherings_in_format = stated(int{*read->gatherings_of}, texts_.format);
   }
-  /// Words of a title page stand around its date and place as a rule; figures among them may be another date.
-  void rest_with_figures(Field field, std::string_view text, std::vector<TextSpan> const& spans) {
+  /// Words beside a date or a place, except those of title pages, which say nothing of it: printed in the year of our Lord.
+  void rest_but_printing(Field field, std::string_view text, std::vector<TextSpan> const& spans) {
     for (auto const span : spans)
-      if (span.of(text).find_first_of("0123456789") != text.npos) rest(field, text, span);
+      if (!all_words(span.of(text), is_title_page_word)) rest(field, text, span);
   }
+  /// Returns true for a word that says that a date is false, or that it may be another.
+  static bool denies_date(std::string_view word) {
+    constexpr char const* words[]{"not",      "false",     "falsely",     "wrongly", "incorrect", "fictitious",
+                                  "spurious", "nicht",     "non",         "or",      "oder",      "ou",
+                                  "vel",      "uncertain", "thereabouts", "recte"};
+    return is_word_of(words, word);
+  }
+  /// Returns true if `is(word)` is true for every word of a text. Words are parted by blanks and ASCII punctuation.
+  template <class Is> static bool all_words(std::string_view text, Is is) {
+    constexpr std::string_view parts = " \t\n\r.,;:()[]/!";
+    while (!text.empty()) {
+      auto const end = text.find_first_of(parts);
+      if (auto const word = text.substr(0, end); !word.empty() && !is(word)) return false;
+      text.remove_prefix(end == text.npos ? text.size() : end + 1);
+    }
+    return true;
+  }
+  /// A date that the words beside it deny or leave open, not 1725, 1725 or thereabouts, is none.
   void year(Field field, std::string_view text, std::optional<Stated<YearRange>>& to) {
     if (text.empty()) return;
     auto const date = read_date(text);
     if (!date) return unread(field, date.error(), text);
-    rest_with_figures(field, text, date->unread);
+    for (auto const span : date->unread)
+      if (!all_words(span.of(text), [](std::string_view word) { return !denies_date(word); }))
+        return unread(field, TextCursor{text}.error(Problem::trailing_text, span), text);
+    rest_but_printing(field, text, date->unread);
     doubt(field, date->warnings());
     if (date->years) to = stated(YearRange{*date->years}, text);
   }
@@ -156,9 +178,11 @@ class DescriptionReader : NumberFieldReader {
     if (texts_.place.empty()) return;
     auto const place = read_place(texts_.place);
     if (!place) return unread(Field::place, place.error(), texts_.place);
-    rest_with_figures(Field::place, texts_.place, place->unread);
+    rest_but_printing(Field::place, texts_.place, place->unread);
     doubt(Field::place, place->warnings());
     if (place->not_known) return;
+    for (auto const& one : place->warnings())
+      if (one.problem == Problem::place_qualified) return;
     book_.place = stated(place->region(), texts_.place);
     // of a book with a false place either may be coded
     for (auto const& named : place->named)

@@ -395,6 +395,10 @@ BIFOLIUM_PROBLEM(325, unknown_place, "no place of printing is known as '{found}'
 BIFOLIUM_PROBLEM(326, ambiguous_place, "'{found}' is the name of {limit} {place|places}")
 /// Doubtful: a name that false imprints use.
 BIFOLIUM_PROBLEM(327, fictitious_place, "'{found}' is a name that false imprints use: the book may have been printed elsewhere")
+/// Doubtful: a place with a question mark, or with a word such as `perhaps`.
+BIFOLIUM_PROBLEM(352, place_doubted, "'{found}' names the place with a doubt")
+/// Doubtful: a name with words beside it that can make it that of another place: New London; Paris, Kentucky.
+BIFOLIUM_PROBLEM(353, place_qualified, "'{found}' may be another place than the one of this name that is known, so that none was taken")
 
 // 400-499: observations and inference
 /// A height, width or type height that cannot be a length.

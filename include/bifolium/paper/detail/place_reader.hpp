@@ -5,7 +5,9 @@
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/core/title_page_words.hpp>
 #include <bifolium/paper/detail/place_index.hpp>
+#include <bifolium/paper/detail/words_beside_place.hpp>
 #include <bifolium/paper/stated_place.hpp>
 
 namespace bifolium {
@@ -16,6 +18,7 @@ class PlaceReader {
   struct Word {
     TextSpan at{};
     int group{};      // words of one name have no comma or bracket between them
+    char parted{};    // what is between the group and the one before
     bool bracketed{}; // true if the word is in brackets
     bool capital{};
     std::string key{};
@@ -25,6 +28,7 @@ class PlaceReader {
     NamedPlace named{};
     bool country{}, bracketed{};
     std::size_t first{}, last{}; // indices of its words
+    bool or_next{};              // the next name is that of another place that it may be
   };
   static constexpr std::size_t longest_name = 6; // in words
 
@@ -40,6 +44,7 @@ class PlaceReader {
 
   void part_into_words() {
     int group = 0, depth = 0;
+    char parted = '\0';
     for (; !cursor_.at_end(); cursor_.skip(cursor_.character().bytes)) {
       auto const c = cursor_.character();
       auto const key = plain_letters(c.value);
@@ -48,17 +53,18 @@ class PlaceReader {
       if (!key.empty() || combining) {
         bool const goes_on = !words_.empty() && words_.back().at.to == at;
         if (!goes_on)
-          words_.push_back({{at, at}, group, depth > 0, c.value < 0x80 ? is_capital(cursor_.peek()) : true, {}});
+          words_.push_back(
+              {{at, at}, group, parted, depth > 0, c.value < 0x80 ? is_capital(cursor_.peek()) : true, {}});
         words_.back().at.to = end;
         words_.back().key += key;
         any_capital_ = any_capital_ || words_.back().capital;
       } else if (c.value == '[' || c.value == '(') {
-        ++depth, ++group;
+        ++depth, ++group, parted = '(';
       } else if (c.value == ']' || c.value == ')') {
         depth = depth > 0 ? depth - 1 : 0;
-        ++group;
+        ++group, parted = ')';
       } else if (c.value == ',' || c.value == ';' || c.value == ':' || c.value == '/' || c.value == '=')
-        ++group;
+        ++group, parted = static_cast<char>(c.value);
     }
   }
   /// Returns true if the words from `first` have these keys and belong to one group.
@@ -111,8 +117,11 @@ class PlaceReader {
     found.named.corrected =
         same_bracket && ((before(2) == "that" && before(1) == "is") || (before(2) == "i" && before(1) == "e") ||
                          before(1) == "ie" || before(1) == "recte" || before(1) == "uere" || before(1) == "really");
-    found.named.called_false = before(1) == "false" || before(1) == "falsely" || before(1) == "pseudo";
-    found.named.probable = cursor_.text().substr(found.named.at.to).starts_with("?");
+    auto const back = is_small_word(before(1)) ? 2U : 1U; // not at London
+    found.named.called_false = before(1) == "false" || before(1) == "falsely" || before(1) == "pseudo" ||
+                               is_key_of(words_of_place_denial, before(back));
+    found.named.probable =
+        cursor_.text().substr(found.named.at.to).starts_with("?") || is_key_of(words_of_place_doubt, before(back));
     found_.push_back(found);
   }
   static bool is_small_word(std::string_view key) {
@@ -157,19 +166,84 @@ class PlaceReader {
         }
     return kept;
   }
+  /// Returns true if a country beside a town is that of one of its places, today or in the time of the hand press.
+  [[nodiscard]] static bool can_be_in(std::vector<Place> const& places, Found const& country) {
+    for (auto const& place : places)
+      for (auto const& other : country.named.places)
+        if (place.country == other.country || is_in(place.region, other.region) ||
+            (place.region != Region::anywhere && is_in(other.region, place.region)))
+          return true;
+    return places.empty();
+  }
   /// Decides ambiguous names by a country after a town, or by a name in brackets after another.
   void settle_by_neighbours() {
     for (std::size_t i = 0; i + 1 < found_.size(); ++i) {
       auto& here = found_[i];
       auto const& next = found_[i + 1];
       bool const beside = next.first == here.last + 1 && !next.named.corrected && !next.named.called_false;
+      here.or_next = next.first == here.last + 2 && is_key_of(words_of_other_place, words_[here.last + 1].key);
       if (!beside || (!next.country && !(next.bracketed && !here.bracketed))) continue;
       auto const kept = narrowed(here.named.places, next);
       if (!kept.empty())
         here.named.places = kept;
       else if (!next.country)
         found_[i + 1].named.corrected = true; // another town in brackets is the true one
+      else
+        here.named.qualified = !can_be_in(here.named.places, next);
     }
+  }
+  [[nodiscard]] bool is_in_name(std::size_t word) const {
+    for (auto const& found : found_)
+      if (found.first <= word && word <= found.last) return true;
+    return false;
+  }
+  /// Returns true if a word beside a name may make it that of another place: it has a capital as names have, and is not
+  /// known to be anything else.
+  [[nodiscard]] bool may_be_of_name(std::size_t word) const {
+    auto const& one = words_[word];
+    return (one.capital || !any_capital_) && one.key.size() > 1 && !is_number_key(one.key) && !is_small_word(one.key) &&
+           !is_title_page_word(one.at.of(cursor_.text())) && !is_key_of(words_of_place_doubt, one.key) &&
+           !is_in_name(word);
+  }
+  /// Returns true if the words from `word` name a part of the United States: Kentucky, N.Y.
+  [[nodiscard]] bool is_of_united_states(std::size_t word) const {
+    auto const& one = words_[word];
+    bool const pair = word + 1 < words_.size() && words_[word + 1].group == one.group;
+    return one.capital && !is_in_name(word) &&
+           (is_key_of(parts_of_united_states, one.key) ||
+            (pair && is_key_of(parts_of_united_states, one.key + words_[word + 1].key)));
+  }
+  void qualify(Found& found) const {
+    auto& named = found.named;
+    auto const group = words_[found.last].group;
+    if (found.first > 0 && words_[found.first - 1].group == words_[found.first].group &&
+        may_be_of_name(found.first - 1))
+      named.qualified = true;
+    auto const next = found.last + 1;
+    if (next >= words_.size() || found.or_next) return;
+    if (is_key_of(words_of_other_place, words_[next].key) && !words_[next].capital) named.qualified = true;
+    bool const of_name = words_[next].group == group || (words_[next].group == group + 1 &&
+                                                         (words_[next].parted == ',' || words_[next].parted == '('));
+    if (!of_name) return;
+    if (is_of_united_states(next)) {
+      std::erase_if(named.places, [](Place const& place) { return place.country != "United States"; });
+      named.qualified = named.places.empty();
+    } else if (may_be_of_name(next) && !is_country_of(named.places, next))
+      named.qualified = true;
+  }
+  /// Returns true if the words from `word` are the country of one of the places, which need not be in the table of names:
+  /// Riga, Latvia.
+  [[nodiscard]] bool is_country_of(std::vector<Place> const& places, std::size_t word) const {
+    std::string key;
+    for (auto i = word; i < words_.size() && i < word + longest_name && words_[i].group == words_[word].group; ++i) {
+      key += words_[i].key;
+      for (auto const& place : places) {
+        std::string country;
+        append_place_key(country, place.country);
+        if (key == country) return true;
+      }
+    }
+    return false;
   }
   [[nodiscard]] Found const* meant() const {
     Found const* best = nullptr;
@@ -179,6 +253,28 @@ class PlaceReader {
       if (best == nullptr || found.named.corrected || (later && !best->named.corrected)) best = &found;
     }
     return best;
+  }
+
+  /// The places that are meant, and the doubts about them.
+  void settle(Found const& best) {
+    auto places = best.named.places;
+    auto at = best.named.at;
+    bool qualified = best.named.qualified;
+    for (auto const* one = &best; one->or_next; ++one) { // London or Paris
+      auto const& other = one[1].named;
+      at.to = other.at.to, qualified = qualified || other.qualified;
+      places.insert(places.end(), other.places.begin(), other.places.end());
+    }
+    if (qualified) {
+      auto const from = best.first > 0 ? words_[best.first - 1].at.from : at.from;
+      auto const last = best.last + 1 < words_.size() ? best.last + 1 : best.last;
+      read_.warn(error(Problem::place_qualified, {from, std::max(at.to, words_[last].at.to)}));
+      return;
+    }
+    read_.settle(places);
+    if (places.size() > 1) read_.warn(error(Problem::ambiguous_place, at, static_cast<std::int64_t>(places.size())));
+    if (best.named.of_false_imprints && !best.named.supplied) read_.warn(error(Problem::fictitious_place, at));
+    if (best.named.probable) read_.warn(error(Problem::place_doubted, best.named.at));
   }
 
 public:
@@ -192,13 +288,9 @@ public:
       return error(Problem::unknown_place,
                    read_.unread.empty() ? TextSpan{0, cursor_.text().size()} : read_.unread.front());
     settle_by_neighbours();
-    if (auto const* best = meant()) {
-      auto const& named = best->named;
-      read_.settle(named.places);
-      if (named.places.size() > 1)
-        read_.warn(error(Problem::ambiguous_place, named.at, static_cast<std::int64_t>(named.places.size())));
-      if (named.of_false_imprints && !named.supplied) read_.warn(error(Problem::fictitious_place, named.at));
-    }
+    for (auto& found : found_)
+      if (!found.country) qualify(found);
+    if (auto const* best = meant()) settle(*best);
     for (auto const& found : found_) read_.named.push_back(found.named);
     return static_cast<StatedPlace&&>(read_);
   }
