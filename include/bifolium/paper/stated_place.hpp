@@ -23,7 +23,7 @@ struct NamedPlace {
   bool called_false{};         ///< true if the statement itself calls the name false, or says that it is not the place
   /// true if words beside the name can make it that of another place, which is then not known: `New London`
   bool qualified{};
-  bool of_false_imprints{};    ///< true if books printed elsewhere have this name
+  bool of_false_imprints{}; ///< true if books printed elsewhere have this name
   friend bool operator==(NamedPlace const&, NamedPlace const&) = default;
 };
 
