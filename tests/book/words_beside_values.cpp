@@ -60,6 +60,14 @@ TEST_CASE("words beside the value of any field are told") {
   }
 }
 
+TEST_CASE("the year 0 of a coded date is none") { // MARC 21 writes u for figures that are not known
+  auto const book = read_description({.year = "1725", .coded_year = "0000"});
+  CHECK(!book.coded_year);
+  REQUIRE(book.unread.size() == 1);
+  CHECK(book.unread[0].field == Field::coded_year);
+  CHECK(!examine(book).contradicts());
+}
+
 TEST_CASE("a date that is denied or left open is not compared") {
   for (auto const* text : {"not 1725", "1725 or thereabouts", "1725 [false date]", "1725 (not 1726)", "nicht 1725"}) {
     CAPTURE(text);

@@ -79,6 +79,10 @@ constexpr std::string_view units[]{
     "+ ",
     "'",
     "or 2 ",
+    "unnumbered ",
+    "and 1 blank ",
+    "London or ",
+    "Foo London ",
     "London, Paris [York] ",
     ", A-C8, 9 leaves, pp. 1-9",
 };

@@ -221,7 +221,8 @@ TEST_CASE("words beside a name can make it that of another place, and then none 
       CHECK(read->region() == Region::anywhere);
       REQUIRE(!read->warnings().empty());
       CHECK(read->warnings()[0].problem == Problem::place_qualified);
-      CHECK(read->warnings()[0].place->column == 1);
+      CHECK(read->warnings()[0].place->column ==
+            (text[0] == '\'' ? 2U : 1U)); // 's-Hertogenbosch: from its first letter
     }
     for (auto const& text :
          {"Printed at " + town, "Impressum " + town, town + " : J. Smith", town + ", by J. Smith", town + ", 1725",

@@ -127,6 +127,17 @@ TEST_CASE("quer is oblong") { // German catalogues: common practice, no source
   }
 }
 
+TEST_CASE("a shape stands before a format or after it") { // common practice, no source
+  for (auto text : {"oblong 8vo", "8vo oblong", "8vo, oblong", "8vo (oblong)", "8vo, obl.", "8° (oblong), uncut"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    CHECK(read->formats == std::vector{Format::of(8, Shape::oblong)});
+    CHECK(read->unread.size() == (std::string_view{text}.ends_with("uncut") ? 1 : 0));
+  }
+  CHECK(statement("8vo, oblong leaves").unread.size() == 1);
+}
+
 TEST_CASE("words before a format that say more than its paper") { // common practice, no source
   for (auto text : {"not 8vo", "Not 8vo", "no 8vo", "neither 8vo", "kein Oktav", "nicht 8°", "non in-8°", "pas in-8"}) {
     INFO(text);

@@ -74,6 +74,23 @@ inline bool take_word_between_formats(TextCursor& cursor) {
   cursor = look;
   return true;
 }
+/// Takes the shape of a format after it: 8vo, oblong; 8vo (oblong).
+inline void take_shape_after(TextCursor& cursor, Format& format) {
+  auto look = cursor;
+  look.take_blanks();
+  bool const round = look.take('(');
+  if (!round && !look.take(',')) return;
+  look.take_blanks();
+  FormatScan scan{look.rest()};
+  auto const shape = scan.shape();
+  if (!shape || format.shape() != Shape::usual) return;
+  look.skip(scan.at());
+  bool const ends =
+      round ? look.take(')') : look.at_end() || look.peek() == ',' || look.peek() == ';' || look.peek() == '.';
+  if (!ends) return;
+  format = format.with(*shape);
+  cursor = look;
+}
 inline Expected<FormatStatement> read_format_characters(std::string_view text) {
   FormatStatement read;
   TextCursor cursor{text};
@@ -110,6 +127,7 @@ inline Expected<FormatStatement> read_format_characters(std::string_view text) {
       static_cast<void>(cursor.take('-')); // Gr.-8°
       continue;
     }
+    take_shape_after(cursor, read.formats.back());
     read.probable = cursor.take('?') || read.probable;
     if (auto const found = take_gathered(cursor, read.formats.back()); found.counts.problem != Problem::none)
       return cursor.error(found.counts.problem, found.text, found.counts.limit());

@@ -167,6 +167,8 @@ class DescriptionReader : NumberFieldReader {
     if (text.empty()) return;
     auto const date = read_date(text);
     if (!date) return unread(field, date.error(), text);
+    if (field == Field::coded_year && date->years && date->years->to < 1)
+      return unread(field, TextCursor{text}.error_from(0, Problem::not_years), text);
     for (auto const span : date->unread)
       if (!all_words(span.of(text), [](std::string_view word) { return !denies_date(word); }))
         return unread(field, TextCursor{text}.error(Problem::trailing_text, span), text);

@@ -58,14 +58,16 @@ class NumberFieldReader : protected FormulaFieldReader {
   /// Takes the words after a number. Of leaves they must end with a unit of leaves: 84 unnumbered leaves. Of plates any may
   /// stand there that is no unit of something else, since all prints are named.
   bool take_counted(TextCursor& cursor, Field field, std::string_view text, Counted what) {
+    constexpr int most_words = 6; // before the unit; each may be asked for the words of plates that follow
     bool folded = false;
     auto const from = cursor.at();
+    int words = 0;
     for (auto word_from = from;; word_from = cursor.at()) {
       if (what == Counted::plates && take_plates(cursor, folded)) break;
       if (take_unit_of_leaves(cursor)) break;
       if (auto other = cursor; take_page_unit(other) != nullptr) return false;
       auto const word = cursor.take_until([](char32_t c) { return is_space(c) || c == ',' || c == ';' || c == '('; });
-      if (word.empty() || !is_latin_letter(word.front())) {
+      if (word.empty() || !is_latin_letter(word.front()) || ++words > most_words) {
         cursor.go_to(word_from);
         return what == Counted::plates || word_from == from;
       }

@@ -20,7 +20,7 @@ class PlaceReader {
     int group{};      // words of one name have no comma or bracket between them
     char parted{};    // what is between the group and the one before
     bool bracketed{}; // true if the word is in brackets
-    bool capital{};
+    bool capital{}, in_name{};
     std::string key{};
   };
   /// A name in the text, with the places that it can mean.
@@ -103,6 +103,7 @@ class PlaceReader {
   void keep(std::size_t first, std::size_t count, std::span<PlaceIndex::Entry const> entries) {
     Found found{{}, true, words_[first].bracketed, first, first + count - 1};
     found.named.at = {words_[first].at.from, words_[found.last].at.to};
+    for (auto i = first; i < first + count; ++i) words_[i].in_name = true;
     for (auto const& entry : entries)
       if (entry.place == PlaceIndex::no_town)
         found.named.of_false_imprints = true;
@@ -192,24 +193,19 @@ class PlaceReader {
         here.named.qualified = !can_be_in(here.named.places, next);
     }
   }
-  [[nodiscard]] bool is_in_name(std::size_t word) const {
-    for (auto const& found : found_)
-      if (found.first <= word && word <= found.last) return true;
-    return false;
-  }
   /// Returns true if a word beside a name may make it that of another place: it has a capital as names have, and is not
   /// known to be anything else.
   [[nodiscard]] bool may_be_of_name(std::size_t word) const {
     auto const& one = words_[word];
     return (one.capital || !any_capital_) && one.key.size() > 1 && !is_number_key(one.key) && !is_small_word(one.key) &&
            !is_title_page_word(one.at.of(cursor_.text())) && !is_key_of(words_of_place_doubt, one.key) &&
-           !is_in_name(word);
+           !words_[word].in_name;
   }
   /// Returns true if the words from `word` name a part of the United States: Kentucky, N.Y.
   [[nodiscard]] bool is_of_united_states(std::size_t word) const {
     auto const& one = words_[word];
     bool const pair = word + 1 < words_.size() && words_[word + 1].group == one.group;
-    return one.capital && !is_in_name(word) &&
+    return one.capital && !words_[word].in_name &&
            (is_key_of(parts_of_united_states, one.key) ||
             (pair && is_key_of(parts_of_united_states, one.key + words_[word + 1].key)));
   }
