@@ -9,7 +9,7 @@ using namespace book;
 
 namespace {
 
-Description of(Field field, std::string const& text) {
+Description with_field(Field field, std::string const& text) {
   FieldTexts texts;
   (field == Field::leaves       ? texts.leaves
    : field == Field::plates     ? texts.plates
@@ -20,7 +20,7 @@ Description of(Field field, std::string const& text) {
   return read_description(texts);
 }
 /// The whole field is unread, and the audit says so.
-void refused(Description const& book, Field field) {
+void is_refused(Description const& book, Field field) {
   REQUIRE(book.unread.size() == 1);
   CHECK(book.unread[0].field == field);
   CHECK(!book.unread[0].rest);
@@ -30,7 +30,7 @@ void refused(Description const& book, Field field) {
   CHECK(!audit.agrees());
   CHECK(!audit.contradicts());
 }
-std::string joined(std::string_view before, int number, std::string_view after) {
+std::string with_words(std::string_view before, int number, std::string_view after) {
   return std::string{before} + std::to_string(number) + std::string{after};
 }
 
@@ -53,9 +53,9 @@ TEST_CASE("a number of leaves is one only with words for leaves, or alone") {
                                         {"", " leaves, the last blank"},
                                         {"", " leaves (the last blank)"},
                                         {"", " leaves, 30 lines"}}) {
-      auto const text = joined(before, number, after);
+      auto const text = with_words(before, number, after);
       CAPTURE(text);
-      auto const book = of(Field::leaves, text);
+      auto const book = with_field(Field::leaves, text);
       REQUIRE(book.leaves);
       CHECK(book.leaves->value == number);
       CHECK(!book.pagination);
@@ -85,11 +85,11 @@ TEST_CASE("a number of leaves is one only with words for leaves, or alone") {
                                         {"", " + [2]"},
                                         {"", " und 1 weißes"},
                                         {"", " figures"}}) {
-      auto const text = joined(before, number, after);
+      auto const text = with_words(before, number, after);
       CAPTURE(text);
-      auto const book = of(Field::leaves, text);
+      auto const book = with_field(Field::leaves, text);
       CHECK(!book.leaves);
-      refused(book, Field::leaves);
+      is_refused(book, Field::leaves);
     }
 }
 
@@ -119,22 +119,22 @@ TEST_CASE("pages in the field of leaves are the pagination, and are repaired whe
 TEST_CASE("plates and gatherings: what is not read is told, and a sign is no number") {
   for (std::string_view const text : {"-4", "−4", "4 pages", "4 + 1", "4 and 2 maps", "4-6", "4 [i.e. 5]"}) {
     CAPTURE(text);
-    auto const book = of(Field::plates, std::string{text});
+    auto const book = with_field(Field::plates, std::string{text});
     CHECK(!book.plates);
-    refused(book, Field::plates);
+    is_refused(book, Field::plates);
   }
   for (std::string_view const text : {"4 maps", "4 engravings", "4, uncoloured", "4 leaves, uncoloured"}) {
     CAPTURE(text);
-    auto const book = of(Field::plates, std::string{text});
+    auto const book = with_field(Field::plates, std::string{text});
     REQUIRE(book.plates);
     CHECK(book.plates->value == 4);
     CHECK(book.unread.size() == 1);
   }
   for (std::string_view const text : {"-8", "−8s", "gatherings of -8"}) {
     CAPTURE(text);
-    refused(of(Field::gatherings, std::string{text}), Field::gatherings);
+    is_refused(with_field(Field::gatherings, std::string{text}), Field::gatherings);
   }
-  CHECK(of(Field::gatherings, "in-8s").gatherings->value == 8);
+  CHECK(with_field(Field::gatherings, "in-8s").gatherings->value == 8);
 }
 
 TEST_CASE("a measure without its unit is one of millimetres only where the number is alone") {
@@ -147,26 +147,26 @@ TEST_CASE("a measure without its unit is one of millimetres only where the numbe
            {" Zoll",       " lines",  " Linien",   " ft",    " feet",   " foo",       " m",         " dm",
             "'",           " %",      " or 20 cm", "/20 cm", ", 20 cm", "; 20 cm",    " and 20 cm", " & 20 cm",
             " oder 20 cm", " + 2 cm", " (cm)",     " [cm]",  ", cm",    ", or 20 cm", ", 20"}) {
-        auto const text = joined("", number, after);
+        auto const text = with_words("", number, after);
         CAPTURE(text);
-        auto const book = of(field, text);
+        auto const book = with_field(field, text);
         CHECK(!read(book));
-        refused(book, field);
+        is_refused(book, field);
         auto const problem = book.unread.at(0).error.problem;
         CHECK((problem == Problem::unknown_unit || problem == Problem::unit_missing));
       }
       for (std::string_view const after :
            {"", ".", " (8vo)", ", uncut", "; rebound in 1890", " (rebacked)", " x 114", "?"}) {
-        auto const text = joined("", number, after);
+        auto const text = with_words("", number, after);
         CAPTURE(text);
-        auto const book = of(field, text);
+        auto const book = with_field(field, text);
         REQUIRE(read(book));
         CHECK(read(book)->value.contains(millimetres{static_cast<double>(number)}));
       }
     }
     for (std::string_view const text : {"18-19 cm", "18 to 19 cm", "cm 19", "19 cm, 33 lines", "19 cm"}) {
       CAPTURE(text);
-      auto const book = of(field, std::string{text});
+      auto const book = with_field(field, std::string{text});
       REQUIRE(read(book));
       CHECK(read(book)->value.to >= 180);
     }

@@ -7,32 +7,32 @@ using namespace book;
 
 namespace {
 
-struct Row {
+struct ValueOfField {
   Field field;
   std::string_view FieldTexts::*text;
   std::string_view value;
 };
-constexpr Row rows[]{{Field::formula, &FieldTexts::formula, "8°: A-C8"},
-                     {Field::pagination, &FieldTexts::pagination, "[8], 205, [3] p."},
-                     {Field::leaves, &FieldTexts::leaves, "24"},
-                     {Field::leaves, &FieldTexts::leaves, "24 leaves"},
-                     {Field::plates, &FieldTexts::plates, "4"},
-                     {Field::plates, &FieldTexts::plates, "4 plates"},
-                     {Field::format, &FieldTexts::format, "8vo"},
-                     {Field::signing, &FieldTexts::signing, "$4 signed"},
-                     {Field::gatherings, &FieldTexts::gatherings, "8"},
-                     {Field::gatherings, &FieldTexts::gatherings, "in fours"},
-                     {Field::height, &FieldTexts::height, "187"},
-                     {Field::height, &FieldTexts::height, "19 cm"},
-                     {Field::width, &FieldTexts::width, "12 cm"},
-                     {Field::binding, &FieldTexts::binding, "200"},
-                     {Field::chain_lines, &FieldTexts::chain_lines, "vertical"},
-                     {Field::material, &FieldTexts::material, "laid"},
-                     {Field::year, &FieldTexts::year, "1725"},
-                     {Field::coded_year, &FieldTexts::coded_year, "1725"},
-                     {Field::place, &FieldTexts::place, "Venice"}};
+constexpr ValueOfField values_of_fields[]{{Field::formula, &FieldTexts::formula, "8°: A-C8"},
+                                          {Field::pagination, &FieldTexts::pagination, "[8], 205, [3] p."},
+                                          {Field::leaves, &FieldTexts::leaves, "24"},
+                                          {Field::leaves, &FieldTexts::leaves, "24 leaves"},
+                                          {Field::plates, &FieldTexts::plates, "4"},
+                                          {Field::plates, &FieldTexts::plates, "4 plates"},
+                                          {Field::format, &FieldTexts::format, "8vo"},
+                                          {Field::signing, &FieldTexts::signing, "$4 signed"},
+                                          {Field::gatherings, &FieldTexts::gatherings, "8"},
+                                          {Field::gatherings, &FieldTexts::gatherings, "in fours"},
+                                          {Field::height, &FieldTexts::height, "187"},
+                                          {Field::height, &FieldTexts::height, "19 cm"},
+                                          {Field::width, &FieldTexts::width, "12 cm"},
+                                          {Field::binding, &FieldTexts::binding, "200"},
+                                          {Field::chain_lines, &FieldTexts::chain_lines, "vertical"},
+                                          {Field::material, &FieldTexts::material, "laid"},
+                                          {Field::year, &FieldTexts::year, "1725"},
+                                          {Field::coded_year, &FieldTexts::coded_year, "1725"},
+                                          {Field::place, &FieldTexts::place, "Venice"}};
 
-bool told(Description const& book, Field field) {
+bool is_told(Description const& book, Field field) {
   for (auto const& one : book.unread)
     if (one.field == field) return true;
   for (auto const& one : book.doubts)
@@ -43,11 +43,11 @@ bool told(Description const& book, Field field) {
 } // namespace
 
 TEST_CASE("words beside the value of any field are told") {
-  for (auto const& row : rows) {
+  for (auto const& row : values_of_fields) {
     FieldTexts alone;
     alone.*row.text = row.value;
     CAPTURE(row.value);
-    CHECK(!told(read_description(alone), row.field));
+    CHECK(!is_told(read_description(alone), row.field));
     for (std::string_view const words :
          {"foo", "Quux", "handsome copy", "unless rebound", "Ontario", "Smith", "wormed"})
       for (std::string_view const between : {" ", ", ", "; ", " and "}) {
@@ -55,7 +55,7 @@ TEST_CASE("words beside the value of any field are told") {
         CAPTURE(text);
         FieldTexts texts;
         texts.*row.text = text;
-        CHECK(told(read_description(texts), row.field));
+        CHECK(is_told(read_description(texts), row.field));
       }
   }
 }
