@@ -126,12 +126,15 @@ class ListPassages {
     after.take_blanks();
     return !after.at_end() && after.peek() != ',' && after.peek() != ';';
   }
-  /// Returns true for a word with which a parenthesis closes. The marks )( and :) close none.
-  [[nodiscard]] static bool closes(std::string_view word) noexcept {
-    if (!word.ends_with(')') || word.ends_with(":)")) return false;
+  /// Returns how many parentheses more a word opens than it closes: 1 for (G4 and ((*)4, none for (*)4.
+  [[nodiscard]] static int opened_in(std::string_view word) noexcept {
     int open = 0;
     for (char const c : word) open += c == '(' ? 1 : c == ')' ? -1 : 0;
-    return open < 0;
+    return open;
+  }
+  /// Returns true for a word with which a parenthesis closes. The marks )( and :) close none.
+  [[nodiscard]] static bool closes(std::string_view word) noexcept {
+    return word.ends_with(')') && !word.ends_with(":)") && opened_in(word) < 0;
   }
   /// Returns where the leaves begin of which a word at `to` is said: the last of the passage, and those that "and" joins
   /// to it.
@@ -266,7 +269,7 @@ public:
       if (auto const state = trimmed(bare, ":.?"); is_imperfect_word(state))
         return turn_imperfect(from, state, opens && bare.size() == word.size());
       if (!passage_.wanting) continue;
-      if (auto const end = opens ? end_of_remark(from) : std::nullopt) {
+      if (auto const end = opens && opened_in(whole) > 0 ? end_of_remark(from) : std::nullopt) {
         cursor_.go_to(*end);
         return turn(from, *end, true, passage_.except);
       }
