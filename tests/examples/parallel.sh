@@ -30,7 +30,7 @@ grep -v '^#' "$data/bmc_formulas_ocr.tsv" | cut -f 1 >"$work/formulas"
 "$read_formulas" --omitted next <"$work/formulas" >"$work/one.tsv"
 {
   "$read_formulas" --omitted next </dev/null
-  awk 'NF { print NR "\t" $0 }' "$work/formulas" | split "$read_formulas" --omitted next --keyed
+  awk '{ print NR "\t" $0 }' "$work/formulas" | split "$read_formulas" --omitted next --keyed
 } >"$work/many.tsv"
 cmp "$work/one.tsv" "$work/many.tsv"
 [ "$(wc -l <"$work/many.tsv")" -gt 2800 ]
