@@ -61,7 +61,7 @@ public:
   [[nodiscard]] constexpr CodePoint character() const noexcept { return at_end() ? CodePoint{} : decode(text_, at_); }
   /// Returns true if the text continues with `word`, in which a blank stands for one or more of any kind, and a
   /// hyphen for any dash.
-  [[nodiscard]] constexpr bool starts_with(std::string_view word) const noexcept { return end_of(word).has_value(); }
+  [[nodiscard]] constexpr bool starts_with(std::string_view word) const noexcept { return end_of(word) != nowhere; }
   /// Returns true if a digit is at the cursor.
   [[nodiscard]] constexpr bool at_digit() const noexcept { return is_digit(peek()); }
 
@@ -97,8 +97,8 @@ public:
   constexpr bool take_listed(char const* word) noexcept {
     if (peek() != *word) return false;
     auto const end = end_of_same(word, ZeroByte{}, false);
-    if (!end || (word[-1] != '.' && *end < text_.size() && is_latin_letter(text_[*end]))) return false;
-    return at_ = *end, true;
+    if (end == nowhere || (word[-1] != '.' && end < text_.size() && is_latin_letter(text_[end]))) return false;
+    return at_ = end, true;
   }
   /// Takes all Latin letters at the cursor and returns them, with ß after two or more: weiß. The result is empty if there
   /// is none.
@@ -181,17 +181,19 @@ public:
   }
 
 private:
-  constexpr bool take_to(std::optional<std::size_t> position) noexcept {
-    if (position) at_ = *position;
-    return position.has_value();
+  static constexpr auto nowhere =
+      std::string_view::npos; // an optional number would be looked at once more for each word
+  constexpr bool take_to(std::size_t position) noexcept {
+    if (position == nowhere) return false;
+    at_ = position;
+    return true;
   }
-  /// Returns the position after `word`, if the text continues with it. Readers ask for one word after another, of which
-  /// most differ in the first letter.
-  [[nodiscard]] constexpr std::optional<std::size_t> end_of(std::string_view word,
-                                                            bool in_any_case = false) const noexcept {
+  /// Returns the position after `word`, or `nowhere` if the text does not continue with it. Readers ask for one word after
+  /// another, of which most differ in the first letter.
+  [[nodiscard]] constexpr std::size_t end_of(std::string_view word, bool in_any_case = false) const noexcept {
     auto const first = word.empty() ? ' ' : word[0], here = peek();
     bool const differs = here != first && first != ' ' && first != '-';
-    if (differs && !(in_any_case && small_letter(here) == small_letter(first))) return std::nullopt;
+    if (differs && !(in_any_case && small_letter(here) == small_letter(first))) return nowhere;
     auto const* from = word.data();
     return end_of_same(from, from + word.size(), in_any_case);
   }
@@ -201,8 +203,8 @@ private:
   };
   /// Moves `word` to its end, or to the first byte that the text does not have.
   template <class End>
-  [[nodiscard, gnu::noinline]] constexpr std::optional<std::size_t> end_of_same(char const*& word, End const word_end,
-                                                                                bool in_any_case) const noexcept {
+  [[nodiscard, gnu::noinline]] constexpr std::size_t end_of_same(char const*& word, End const word_end,
+                                                                 bool in_any_case) const noexcept {
     auto end = at_;
     for (; word != word_end; ++word) {
       auto const c = *word;
@@ -210,13 +212,13 @@ private:
       if (c == ' ') {
         auto const blanks = end;
         end = after_blanks(text_, end);
-        if (end == blanks) return std::nullopt;
+        if (end == blanks) return nowhere;
       } else if (here == c || (in_any_case && small_letter(here) == small_letter(c))) {
         ++end;
       } else if (c == '-' && end < text_.size() && is_dash(decode(text_, end).value)) {
         end += decode(text_, end).bytes;
       } else {
-        return std::nullopt;
+        return nowhere;
       }
     }
     return end;

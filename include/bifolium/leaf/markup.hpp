@@ -96,12 +96,14 @@ inline constexpr std::size_t longest_tag = 48;
                                                                           std::size_t i) noexcept {
   constexpr std::string_view name = "[superscript";
   auto const rest = text.substr(i < text.size() ? i : text.size());
+  std::optional<std::uint32_t> bytes;
   auto to = name.size();
-  if (rest.size() <= to || !equal_in_any_case(rest.substr(0, to), name)) return std::nullopt;
+  if (rest.size() <= to || !equal_in_any_case(rest.substr(0, to), name)) return bytes;
   to = after_blanks(rest, to);
   auto const named = rest.substr(to);
   bool const known = !named.empty() && (is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]"));
-  return known && to > name.size() ? std::optional{static_cast<std::uint32_t>(to)} : std::nullopt;
+  if (known && to > name.size()) bytes = static_cast<std::uint32_t>(to);
+  return bytes;
 }
 /// Returns true if a caret at byte `i`, directly after a raised number, ends it: A^8^, A^8^/4^; not A^8^2B.
 [[nodiscard]] constexpr bool ends_caret_number(std::string_view text, std::size_t i) noexcept {

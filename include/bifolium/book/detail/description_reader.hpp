@@ -154,11 +154,14 @@ class DescriptionReader : NumberFieldReader {
   }
   /// Returns true if `is(word)` is true for every word of a text. Words are parted by blanks and ASCII punctuation.
   template <class Is> static bool all_words(std::string_view text, Is is) {
-    constexpr std::string_view parts = " \t\n\r.,;:()[]/!";
-    while (!text.empty()) {
-      auto const end = text.find_first_of(parts);
-      if (auto const word = text.substr(0, end); !word.empty() && !is(word)) return false;
-      text.remove_prefix(end == text.npos ? text.size() : end + 1);
+    TextCursor cursor{text};
+    auto const parts = [](char32_t c) {
+      return is_space(c) ||
+             (c < 0x80 && std::string_view{".,;:()[]/!"}.find(static_cast<char>(c)) != std::string_view::npos);
+    };
+    while (!cursor.at_end()) {
+      if (auto const word = cursor.take_until(parts); !word.empty() && !is(word)) return false;
+      cursor.take_while(parts);
     }
     return true;
   }

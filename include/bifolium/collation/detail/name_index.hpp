@@ -31,10 +31,11 @@ constexpr std::int64_t spaced_rank(Signature const& mark, Alphabet alphabet) {
 /// has.
 constexpr std::optional<std::int64_t> place_in_run(Signature const& first, Signature const& last,
                                                    std::int64_t gatherings, Signature const& name, Alphabet alphabet) {
+  std::optional<std::int64_t> place;
   auto const mark = among(first, name);
-  if (is_foreign(mark, alphabet) && mark != first && mark != last) return std::nullopt;
-  auto const length = run_length(first, mark, alphabet);
-  return length && *length <= gatherings ? std::optional{*length - 1} : std::nullopt;
+  if (is_foreign(mark, alphabet) && mark != first && mark != last) return place;
+  if (auto const length = run_length(first, mark, alphabet); length && *length <= gatherings) place = *length - 1;
+  return place;
 }
 
 /// A gathering found by its name.

@@ -217,18 +217,19 @@ class ListPassages {
   [[nodiscard]] bool follows_imperfect(std::size_t from) const noexcept {
     return passage_.imperfect.to > 0 && trimmed(cursor_.text(), {passage_.text.from, from}, " ,;:.?").empty();
   }
-  /// Returns where a remark in parentheses ends that only says which of the wanting leaves are blank: (G4 blank).
-  [[nodiscard]] std::optional<std::size_t> end_of_remark(std::size_t from) noexcept {
+  /// Returns where a remark in parentheses ends that only says which of the wanting leaves are blank: (G4 blank). Returns npos if
+  /// there is none.
+  [[nodiscard]] std::size_t end_of_remark(std::size_t from) noexcept {
     auto const text = cursor_.text();
     auto const ends_item = [&](std::size_t at) { // which one in the name of a leaf does not: ((*)4 blank)
       return at + 1 == text.size() || is_between_items(decode(text, at + 1).value);
     };
     while (close_ != text.npos && (close_ < from || !ends_item(close_)))
       close_ = text.find(')', close_ < from ? from : close_ + 1);
-    if (close_ == text.npos) return std::nullopt;
+    if (close_ == text.npos) return text.npos;
     auto last = close_; // where the last word begins
     while (last > from && blank_before(text, last) == 0) --last;
-    return last > from && is_blank_word(text.substr(last, close_ - last)) ? std::optional{close_ + 1} : std::nullopt;
+    return last > from && is_blank_word(text.substr(last, close_ - last)) ? close_ + 1 : text.npos;
   }
 
 public:
@@ -269,10 +270,11 @@ public:
       if (auto const state = trimmed(bare, ":.?"); is_imperfect_word(state))
         return turn_imperfect(from, state, opens && bare.size() == word.size());
       if (!passage_.wanting) continue;
-      if (auto const end = opens && opened_in(whole) > 0 ? end_of_remark(from) : std::nullopt) {
-        cursor_.go_to(*end);
-        return turn(from, *end, true, passage_.except);
-      }
+      if (opens && opened_in(whole) > 0)
+        if (auto const end = end_of_remark(from); end != std::string_view::npos) {
+          cursor_.go_to(end);
+          return turn(from, end, true, passage_.except);
+        }
       if (in_parentheses_ && closes(whole)) {
         in_parentheses_ = false;
         return turn(cursor_.at() - 1, cursor_.at(), wanting_outside_);

@@ -263,8 +263,8 @@ class PlaceReader {
     }
     if (qualified) {
       auto const from = best.first > 0 ? words_[best.first - 1].at.from : at.from;
-      auto const last = best.last + 1 < words_.size() ? best.last + 1 : best.last;
-      read_.warn(error(Problem::place_qualified, {from, std::max(at.to, words_[last].at.to)}));
+      auto const last = words_[best.last + 1 < words_.size() ? best.last + 1 : best.last].at.to;
+      read_.warn(error(Problem::place_qualified, {from, last > at.to ? last : at.to}));
       return;
     }
     read_.settle(places);

@@ -73,15 +73,16 @@ protected:
     auto const here = cursor_;
     auto const last = cursor_.take_dash() ? mark_here() : FoundSignature{};
     Alphabet const alphabet{letters_};
-    auto const length = last ? run_length(first.key, last.key, alphabet, text()) : std::nullopt;
-    if (length)
+    std::int64_t length = 0;
+    if (last) length = run_length(first.key, last.key, alphabet, text()).value_or(0);
+    if (length > 0)
       cursor_.go_to(last.end);
     else
-      cursor_ = here;
-    range_too_long_ = length && *length > longest_range;
+      cursor_ = here, length = 1;
+    range_too_long_ = length > longest_range;
     if (range_too_long_) return all;
     auto const rank = first.key.rank(alphabet);
-    for (std::int64_t i = 0; i < length.value_or(1); ++i)
+    for (std::int64_t i = 0; i < length; ++i)
       all.push_back(signature_of(i == 0 ? first.key : first.key.at_rank(rank + i, alphabet), text(), letters_));
     return all;
   }
