@@ -96,7 +96,7 @@ public:
   /// Precondition: the word begins with a letter.
   constexpr bool take_listed(char const* word) noexcept {
     if (peek() != *word) return false;
-    auto const end = end_of_same(word, ZeroByte{}, false);
+    auto const end = end_of_same(word, nullptr, false);
     if (end == nowhere || (word[-1] != '.' && end < text_.size() && is_latin_letter(text_[end]))) return false;
     return at_ = end, true;
   }
@@ -191,22 +191,19 @@ private:
   /// Returns the position after `word`, or `nowhere` if the text does not continue with it. Readers ask for one word after
   /// another, of which most differ in the first letter.
   [[nodiscard]] constexpr std::size_t end_of(std::string_view word, bool in_any_case = false) const noexcept {
-    auto const first = word.empty() ? ' ' : word[0], here = peek();
+    if (word.empty()) return at_;
+    auto const first = word[0], here = peek();
     bool const differs = here != first && first != ' ' && first != '-';
     if (differs && !(in_any_case && small_letter(here) == small_letter(first))) return nowhere;
     auto const* from = word.data();
     return end_of_same(from, from + word.size(), in_any_case);
   }
-  /// The end of a word whose bytes nobody has counted.
-  struct ZeroByte {
-    friend constexpr bool operator==(char const* at, ZeroByte) noexcept { return *at == '\0'; }
-  };
-  /// Moves `word` to its end, or to the first byte that the text does not have.
-  template <class End>
-  [[nodiscard, gnu::noinline]] constexpr std::size_t end_of_same(char const*& word, End const word_end,
+  /// Moves `word` to its end, or to the first byte that the text does not have. `word_end` is null for a word that ends with a
+  /// zero byte.
+  [[nodiscard, gnu::noinline]] constexpr std::size_t end_of_same(char const*& word, char const* word_end,
                                                                  bool in_any_case) const noexcept {
     auto end = at_;
-    for (; word != word_end; ++word) {
+    for (; word_end != nullptr ? word != word_end : *word != '\0'; ++word) {
       auto const c = *word;
       auto const here = end < text_.size() ? text_[end] : '\0';
       if (c == ' ') {
