@@ -141,3 +141,16 @@ TEST_CASE("edits are refused by a text of which they are not") { // constructed
   for (auto const* other : {"", "4°: A-F4, ", "4°: A-F4, 43 leaves"})
     CHECK_THROWS_AS((void)edited(other, Field::formula, edits), BrokenPrecondition);
 }
+
+TEST_CASE("a part of a parenthesis that begins with a sign nobody knows takes no leaf away") {
+  // EEBO-TCP A00723 (CC0): the page count shows that one leaf is gone
+  for (std::string const sign : {"||", "|", "?", "<", "~"}) {
+    FieldTexts texts;
+    auto const formula = "A-H⁴ (-A1, " + sign + "-A2?)";
+    texts.formula = formula, texts.pagination = "[62] p.";
+    CAPTURE(formula);
+    auto const audit = examine(read_description(texts));
+    CHECK_FALSE(audit.contradicts());
+    CHECK(audit.left_unread());
+  }
+}

@@ -64,7 +64,9 @@ inline std::int32_t leaves_added_by(std::string_view parenthesis) {
       i += blank - 1;
       continue;
     }
-    counted = counted || (begins && begins_change(decode(inside, i).value));
+    auto const c = decode(inside, i).value;
+    bool const no_name = c < 0x80 && std::string_view{"|?<>~!#%"}.find(static_cast<char>(c)) != std::string_view::npos;
+    counted = counted || (begins && (begins_change(c) || no_name)); // (-A1, ||-A2?): nobody knows what the || says
     begins = false;
     if (!counted && is_digit(inside[i])) --taken, counted = true;
   }
