@@ -50,7 +50,8 @@ constexpr auto usage =
     "look_next\n"
     "why problem; `none` is the probability of no known format; `printed` says half-sheets, half-sheets or two to "
     "the\n"
-    "sheet, double paper or cut sheets if that is likely. A row that cannot be read has the reason in `why`; `problem` "
+    "sheet, double paper, machine-made paper or cut sheets if that is likely. A row that cannot be read has the reason "
+    "in `why`; `problem` "
     "has identifiers for programs.\n"
     "If the table has a column of one of these names, the one that is added has a number: format_2.\n"
     "  --shares    how common formats are, if you know it: '4°=.08 8°=.17 12°=.74'; a format that is not named is "
@@ -76,7 +77,8 @@ std::string printed(Inference const& inference) {
   if (first.half_sheets_or_two()) words = "half-sheets or two to the sheet";
   if (first.origin() == PaperOrigin::whole_sheet) return words;
   words += words.empty() ? "" : ", ";
-  return words + (first.origin() == PaperOrigin::cut_half ? "cut sheets" : "double paper");
+  if (first.origin() == PaperOrigin::cut_half) return words + "cut sheets";
+  return words + (first.origin() == PaperOrigin::machine_web ? "machine-made paper" : "double paper");
 }
 
 /// The cells of what was inferred. Of a book in two formats the second is the likelier of them alone.

@@ -29,6 +29,7 @@ TEST_CASE("the identifier of a value is its name") {
 
   IS_NAMED(PaperOrigin, whole_sheet);
   IS_NAMED(PaperOrigin, turned_mould);
+  IS_NAMED(PaperOrigin, machine_web);
   IS_NAMED(PaperOrigin, cut_half);
 
   IS_NAMED(EvidenceKind, size);

@@ -284,6 +284,28 @@ TEST_CASE("half-sheets and double paper are named") {
   CHECK(printing_words(heawood.front()).starts_with("on double paper ("));
   CHECK_FALSE(heawood.front().by_half_sheets());
 
+  // On machine-made paper chain lines follow the web (bibliographers take 1830 for the end of the change: McMullin, Studies in
+  // Bibliography 56), so turned lines are a sign of double paper before it and say nothing after it.
+  LeafEvidence later{.height = 220_mm, .width = 140_mm, .chain_lines = ChainLines::horizontal, .gathering_leaves = 8};
+  later.material = Material::laid;
+  for (auto const place : {Region::anywhere, Region::britain, Region::france, Region::usa, Region::germany})
+    for (int year = 1700; year <= 1850; year += 10) {
+      later.year = year, later.place = place;
+      auto const inferred = of(later);
+      auto const& octavo = *std::find_if(inferred.candidates.begin(), inferred.candidates.end(),
+                                         [](auto const& one) { return one.format == Format::of(8); });
+      CAPTURE(year);
+      CHECK(octavo.twofold + octavo.by_web <= 1 + 1e-12);
+      CHECK(octavo.twofold + octavo.by_web > 0.5); // the lines of an octavo are vertical otherwise
+      CHECK(octavo.origin() == (year < 1800   ? PaperOrigin::turned_mould
+                                : year > 1810 ? PaperOrigin::machine_web
+                                              : octavo.origin()));
+      CHECK((paper_words(octavo).find("a double mould") != std::string::npos) ==
+            (octavo.origin() == PaperOrigin::turned_mould));
+    }
+  later.year = 1840;
+  CHECK(printing_words(of(later).front()).starts_with("on machine-made paper, whose chain lines follow the web ("));
+
   // whole sheets have nothing of the kind to be told: octavo in eights, twelves in eights and fours by turns, folio
   for (auto const& [leaves, gathering, by_turns, height] :
        {std::array{8, 8, 8, 190}, {12, 8, 4, 165}, {2, 6, 6, 320}}) {

@@ -175,6 +175,9 @@ TEST_CASE("double paper is thickest where and when bibliographers met it") {
     CHECK(at(1722) > 2 * PaperAge::of(1722, Region::france).twofold);
   }
   CHECK(PaperAge::of(1850, Region::britain).twofold == doctest::Approx(0.45).epsilon(0.05)); // chains follow the web
+  CHECK(PaperAge::of(1850, Region::britain).by_web ==
+        doctest::Approx(PaperAge::of(1850, Region::britain).twofold).epsilon(0.02));
+  CHECK(PaperAge::of(1780, Region::britain).by_web < 0.01); // the first patent of a machine is of 1799 (from memory)
   // the act of 1794 (34 Geo. III c. 20) is of Britain and Ireland
   CHECK(PaperAge::of(1800, Region::britain).after_1794 > 0.8);
   CHECK(PaperAge::of(1785, Region::britain).after_1794 < 0.06);

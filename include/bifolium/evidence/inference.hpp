@@ -40,6 +40,7 @@ enum class PaperOrigin : std::uint8_t {
   whole_sheet,  ///< as it left an ordinary mould
   turned_mould, ///< of the same size with turned chain lines: from a double mould, or a double sheet cut in two
   cut_half,     ///< cut in two across the long side before printing
+  machine_web,  ///< cut from the web of a paper machine, so that chain lines follow the web and not the sheet
 };
 
 /// By how much sheets of one name differ from its size, as a share of it: chancery of the fifteenth century is 300-315 x
@@ -62,6 +63,8 @@ struct FormatCandidate {
   LeafShape const* kind{};                 ///< its kind of leaf, valid as long as the program
   /// probability, given this format, that the paper is from a double mould or a double sheet cut in two
   double twofold{};
+  /// probability, given this format, that the chain lines lie across since they follow the web of a paper machine
+  double by_web{};
   double cut_half{}; ///< probability, given this format, of half as many leaves on sheets cut in two before printing
   /// probability, given this format, of printing by half-sheets: each gathering is half a sheet (octavo in fours,
   /// twelves in sixes)
@@ -70,7 +73,7 @@ struct FormatCandidate {
 
   /// Returns the likeliest origin of the paper, given this format.
   [[nodiscard]] constexpr PaperOrigin origin() const noexcept {
-    if (twofold >= 0.5) return PaperOrigin::turned_mould;
+    if (twofold + by_web >= 0.5) return by_web > twofold ? PaperOrigin::machine_web : PaperOrigin::turned_mould;
     return cut_half >= 0.5 ? PaperOrigin::cut_half : PaperOrigin::whole_sheet;
   }
   /// Whether printing by half-sheets is likelier than not, given this format.

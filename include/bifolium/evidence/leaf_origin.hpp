@@ -191,6 +191,8 @@ constexpr char const* to_words(PaperOrigin origin) noexcept {
     return "sheets with turned chain lines";
   case PaperOrigin::cut_half:
     return "half-sheets cut before printing";
+  case PaperOrigin::machine_web:
+    return "sheets of machine-made paper";
   }
   return "";
 }

@@ -100,7 +100,8 @@ inline constexpr int type_tails = 7;
 /// What the years and the place of a book say about its paper and gatherings: shares, 0 to 1. All change smoothly,
 /// since practice did not change on a single day.
 struct PaperAge {
-  double twofold{};      ///< paper of double moulds, or double sheets cut in two: its chain lines are turned
+  double twofold{};      ///< paper whose chain lines are turned: of double moulds, double sheets cut in two, machines
+  double by_web{};       ///< the part of it that is from machines: chain lines follow the web
   double after_1794{};   ///< paper under the British act of 1794
   double second_mark{};  ///< paper of the time when second marks are common
   double late_make_up{}; ///< books whose gatherings are like those of later books

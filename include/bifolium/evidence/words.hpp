@@ -118,7 +118,7 @@ constexpr std::string_view identifier(Certainty certainty) {
 /// Returns the identifier of an origin of paper, for programs: `turned_mould`. A number that is not an origin gives
 /// "unknown".
 constexpr std::string_view identifier(PaperOrigin origin) {
-  constexpr char const* names[]{"whole_sheet", "turned_mould", "cut_half"};
+  constexpr char const* names[]{"whole_sheet", "turned_mould", "cut_half", "machine_web"};
   auto const i = static_cast<std::size_t>(origin);
   return i < std::size(names) ? names[i] : "unknown";
 }

@@ -123,7 +123,7 @@ constexpr std::string_view to_words(Reason const& reason) {
 }
 
 /// Says how the sheets were printed, given the format, if they were not simply whole sheets of single paper: "on double paper
-/// (0.93)", "by half-sheets (0.97)", "by half-sheets or two gatherings to the sheet, which one leaf does not tell (0.99)", "on sheets cut
+/// (0.93)", "on machine-made paper, whose chain lines follow the web (0.98)", "by half-sheets (0.97)", "by half-sheets or two gatherings to the sheet, which one leaf does not tell (0.99)", "on sheets cut
 /// in two beforehand, as quarto (0.60)"; commas separate several. The text
 /// is empty if none of these is likelier than not. The function allocates memory.
 inline std::string printing_words(FormatCandidate const& candidate) {
@@ -132,6 +132,8 @@ inline std::string printing_words(FormatCandidate const& candidate) {
     text.append(text.empty() ? "" : ", ").append(words).append(" (").append(hundredths(probability)).append(")");
   };
   if (candidate.origin() == PaperOrigin::turned_mould) add("on double paper", candidate.twofold);
+  if (candidate.origin() == PaperOrigin::machine_web)
+    add("on machine-made paper, whose chain lines follow the web", candidate.by_web);
   if (candidate.origin() == PaperOrigin::cut_half)
     add("on sheets cut in two beforehand, as " + detail::uncut_format(candidate), candidate.cut_half);
   if (candidate.by_half_sheets()) add("by half-sheets", candidate.half_sheets);
@@ -269,6 +271,8 @@ inline std::string paper_words(FormatCandidate const& candidate, std::optional<Y
   text.append("of about ").append(detail::sides(candidate.sheet));
   if (candidate.origin() == PaperOrigin::turned_mould)
     text.append(", from a double mould or a double sheet cut in two: its chain lines are turned");
+  if (candidate.origin() == PaperOrigin::machine_web)
+    text.append(", cut from the web of a machine: its chain lines follow the web");
   return text;
 }
 

@@ -42,7 +42,8 @@ inline PaperAge PaperAge::of(int year, Region place) {
   auto const by_machine = change(y, 1815, 8);
   auto const act = place == Region::britain || place == Region::ireland ? 1.0 : place == Region::anywhere ? 0.5 : 0.0;
   auto const make_up = (y - 1485) / 50;
-  return {by_hand * (1 - by_machine) + 0.45 * by_machine, act * change(y, paper_dates::act_of_1794, 3),
+  auto const by_web = 0.45 * by_machine;
+  return {by_hand * (1 - by_machine) + by_web, by_web, act * change(y, paper_dates::act_of_1794, 3),
           change(y, 1620, 15),
           make_up < 0   ? 0
           : make_up > 1 ? 1
@@ -55,11 +56,13 @@ inline PaperAge mean_age(YearsAsked const& years, Region place) {
   for (int i = 0; i < years.size(); ++i) {
     auto const here = PaperAge::of(years[i], place);
     auto const books = fitted_paper_model().books_of(years[i]);
-    mean.twofold += books * here.twofold, mean.after_1794 += books * here.after_1794;
-    mean.second_mark += books * here.second_mark, mean.late_make_up += books * here.late_make_up;
+    mean.twofold += books * here.twofold, mean.by_web += books * here.by_web;
+    mean.after_1794 += books * here.after_1794, mean.second_mark += books * here.second_mark;
+    mean.late_make_up += books * here.late_make_up;
     all += books;
   }
-  return {mean.twofold / all, mean.after_1794 / all, mean.second_mark / all, mean.late_make_up / all};
+  return {mean.twofold / all, mean.by_web / all, mean.after_1794 / all, mean.second_mark / all,
+          mean.late_make_up / all};
 }
 inline std::array<PaperAge, region_count> undated_ages() {
   std::array<PaperAge, region_count> ages;

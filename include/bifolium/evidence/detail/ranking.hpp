@@ -137,7 +137,10 @@ public:
       find_sheet(candidate, tally.paper, told);
     if (leaf_tells_sheet_ && !own) candidate.sheet = sheet_of_leaf(*tally.kind, candidate.sheet);
     if (leaf_tells_sheet_ || own) candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
-    candidate.twofold = here > 0 ? tally.twofold / here : 0;
+    // the evidence does not tell a machine's turned lines from those of a double mould: the date does
+    auto const turned = here > 0 ? tally.twofold / here : 0;
+    candidate.by_web = turned * (counted_.age.twofold > 0 ? counted_.age.by_web / counted_.age.twofold : 0);
+    candidate.twofold = turned - candidate.by_web;
     candidate.cut_half = cut_half(tally);
     auto const half = of_half_a_sheet(*tally.kind, candidate.cut_half);
     candidate.half_sheets = tally.kind->two_to_sheet ? half / 2 : half;
