@@ -179,6 +179,7 @@ int find(support::Arguments given) {
   if (auto const place = given.value("--place")) {
     auto const read = read_place(*place);
     if (!read) return support::tell("--place, " + message(read.error())), support::wrong_usage;
+    for (auto const& doubt : read->warnings()) support::tell("--place, " + message(doubt));
     book.place = read->region();
   }
   support::Input input{given.words().empty() ? "-" : given.words()[0]};

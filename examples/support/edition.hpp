@@ -212,6 +212,15 @@ class EditionRow {
     auto const lines = bifolium::lines_in_page(*height, *twenty);
     return lines ? *lines : 0;
   }
+  /// The region where the ream was in use; anywhere, where none is named. A place that is not known, or not certain, is told.
+  bifolium::Region ream_region() {
+    auto const text = cell("ream_place");
+    if (text.empty()) return bifolium::Region::anywhere;
+    auto const place = bifolium::read_place(text);
+    if (!place) return add(said, "ream_place: " + sentence_of(place.error())), bifolium::Region::anywhere;
+    for (auto const& doubt : place->warnings()) add(said, "ream_place: " + sentence_of(doubt));
+    return place->region();
+  }
   /// The ream that is named, or the one in use at a place and time; where there were several none is chosen.
   void read_ream() {
     using namespace bifolium;
@@ -225,7 +234,7 @@ class EditionRow {
     } else if (auto const year = cell("ream_year"); !year.empty()) {
       auto const years = read_years(year);
       if (!years) return wrong.add("ream_year", years.error());
-      auto const where = region(cell("ream_place"));
+      auto const where = ream_region();
       std::string in_use;
       bool several = false;
       each_ream_count({years->from, years->to}, where, [&](ReamCount const& count) {

@@ -108,10 +108,10 @@ public:
   void place(std::string_view name, bifolium::Region& to) {
     auto const text = cell_(name);
     if (text.empty()) return;
-    if (auto const place = bifolium::read_place(text))
-      to = place->region();
-    else
-      doubts_.add(name, place.error());
+    auto const place = bifolium::read_place(text);
+    if (!place) return doubts_.add(name, place.error());
+    to = place->region();
+    for (auto const& doubt : place->warnings()) doubts_.add(name, doubt);
   }
 };
 
