@@ -42,10 +42,12 @@ struct RemnantEvidence {
   friend bool operator==(RemnantEvidence const&, RemnantEvidence const&) = default;
 };
 
-/// The place of a leaf that the ideal copy does not have.
+/// The place of a leaf, or of leaves side by side, that the ideal copy does not have.
 struct FreePlace {
-  std::string name{}; ///< `L4`
-  int leaves{};       ///< number of leaves
+  std::string name{};                 ///< its first leaf: `L4`
+  int leaves{};                       ///< number of leaves
+  std::string gathering{};            ///< the gathering that it is a part of: `L`
+  std::optional<std::string> stock{}; ///< the stock of paper of that gathering, if known
   friend bool operator==(FreePlace const&, FreePlace const&) = default;
 };
 
@@ -53,8 +55,8 @@ struct FreePlace {
 struct SheetGrouping {
   std::vector<std::vector<std::uint32_t>> sheets{}; ///< the units of each sheet or part of a sheet, by index
   std::vector<std::pair<std::uint32_t, std::uint32_t>>
-      in_places{}; ///< units printed in the place of a deleted leaf: indices of `SheetsOfBook::units` and of its `places`
-  int pieces{};    ///< pieces of presswork in addition to the whole sheets
+      in_places{};  ///< units printed in places of deleted leaves: indices of `SheetsOfBook::units` and of its `places`
+  int pieces{};     ///< pieces of presswork in addition to the whole sheets
   int left_over{};  ///< printed leaves that are not used
   Fraction paper{}; ///< sheets of one copy, including whole ones
   friend bool operator==(SheetGrouping const&, SheetGrouping const&) = default;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Finds the sheets on which a book was printed. After whole sheets are taken from each gathering, and from gatherings
 /// of a run that an attested scheme makes of one sheet (8 and 4 of a duodecimo), some leaves are left: preliminaries, the last gathering, cancels, inserted leaves. Printers did not waste paper, so some of these
-/// were printed together on one sheet, and a leaf that is missing from its place (-L4) may have left room for a cancel
-/// or an insert. The function counts all ways to print these remnants on sheets, lists those with the fewest pieces of
+/// were printed together on one sheet, and a leaf that is missing from its place (-L4) may have left room for a title leaf,
+/// a cancel or an insert. The function counts all ways to print these remnants on sheets, lists those with the fewest pieces of
 /// presswork first, and names the one observation that decides most between them.
 ///
 /// The result depends on the number of leaves of a sheet and on evidence of stocks of paper and of watermarks. A small
@@ -22,7 +22,7 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Counts the ways to print on sheets of `format` what is left after whole sheets. Errors: number_too_large if more is
-/// left than can be counted (about 24 units; 16 if all are different); no_such_remnant if there is evidence for a unit
+/// left than can be counted (about 24 units, with the places of missing leaves; 16 if all are different); no_such_remnant if there is evidence for a unit
 /// that the formula does not have. Precondition: the format says how many leaves a sheet makes.
 [[nodiscard]] BIFOLIUM_INLINE Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
                                                                     std::vector<RemnantEvidence> const& seen = {});

@@ -12,7 +12,7 @@ inline namespace v0 {
 namespace detail {
 
 class ExactCover {
-  static constexpr std::size_t most_listed = 20;
+  static constexpr std::size_t most_listed = 20, most_fillings = std::size_t{1} << 23U;
   using Piece = PressPieces::Piece;
 
   /// The results for one state.
@@ -62,31 +62,63 @@ class ExactCover {
     }
   }
 
-  /// A way to fill places of deleted leaves: the remaining state, and the class of the unit in each place (-1: none).
-  struct Filling {
+  /// Units that are printed in one place: how many of each class, and the difference of states.
+  struct InPlace {
+    std::vector<std::uint8_t> of_class{};
     std::size_t state{};
-    std::int64_t times{1};
-    std::vector<std::int32_t> place{};
+    int leaves{};
   };
-  std::vector<Filling> fillings_{};
-  void fill(std::size_t place, Filling const& so_far) {
-    if (place == book_.places.size()) {
-      fillings_.push_back(so_far);
-      return;
+  /// The ways to fill all places so that a state is left: of units, and of interchangeable units.
+  struct Filled {
+    std::int64_t times{}, of_likes{};
+  };
+  std::vector<std::vector<InPlace>> options_{}; // of each place, those with the most leaves first
+  std::vector<Filled> filled_{};                // by state
+  /// Returns true if units of the class can have been printed in a place. A gathering was not printed in its own, and a
+  /// sheet is of one stock of paper.
+  [[nodiscard]] bool can_be_in(FreePlace const& place, PressPieces::Class const& one) const {
+    auto const& unit = book_.units[one.units[0]];
+    if (one.kind == Remnant::Kind::part_sheet && unit.name == place.gathering) return false;
+    return one.leaves <= place.leaves && (!place.stock || !one.stock || *place.stock == *one.stock);
+  }
+  /// Adds all that fits in a place. False if there is too much of it.
+  bool add_options(FreePlace const& place, std::size_t from, InPlace& taken, std::vector<InPlace>& all) const {
+    if (from == classes().size()) {
+      all.push_back(taken);
+      return all.size() * pieces_.states() <= most_fillings;
     }
-    auto next = so_far;
-    next.place.push_back(-1);
-    fill(place + 1, next);
-    for (std::size_t c = 0; c < classes().size(); ++c) {
-      auto const there = pieces_.left(so_far.state, c);
-      if (there == 0 || classes()[c].kind == Remnant::Kind::part_sheet ||
-          classes()[c].leaves > book_.places[place].leaves)
-        continue;
-      next = so_far;
-      next.place.push_back(static_cast<std::int32_t>(c));
-      next.state -= classes()[c].step;
-      next.times *= static_cast<std::int64_t>(there);
-      fill(place + 1, next);
+    auto const& one = classes()[from];
+    auto const before = taken;
+    std::size_t const most = can_be_in(place, one) ? one.units.size() : 0;
+    for (std::size_t n = 0; n <= most && taken.leaves <= place.leaves; ++n) {
+      if (!add_options(place, from + 1, taken, all)) return false;
+      ++taken.of_class[from], taken.state += one.step, taken.leaves += one.leaves;
+    }
+    taken = before;
+    return true;
+  }
+  [[nodiscard]] bool is_left(InPlace const& option, std::size_t state) const {
+    for (std::size_t c = 0; c < classes().size(); ++c)
+      if (option.of_class[c] > pieces_.left(state, c)) return false;
+    return true;
+  }
+  void fill_places() {
+    filled_.assign(pieces_.states(), {});
+    filled_.back() = {1, 1};
+    std::vector<std::uint8_t> const none(classes().size());
+    for (auto const& options : options_) {
+      std::vector<Filled> next(pieces_.states());
+      for (std::size_t state = 0; state < filled_.size(); ++state) {
+        auto const& here = filled_[state];
+        if (here.times == 0) continue;
+        for (auto const& option : options) {
+          if (!is_left(option, state)) continue;
+          auto& there = next[state - option.state];
+          there.times += here.times * pieces_.ways_to_take(option.of_class, state, none);
+          there.of_likes += here.of_likes;
+        }
+      }
+      filled_ = static_cast<std::vector<Filled>&&>(next);
     }
   }
   /// Counts the ways without distinguishing interchangeable units: each piece may be taken any number of times.
@@ -96,22 +128,43 @@ class ExactCover {
     for (auto const& piece : pieces_.all())
       for (auto state = piece.state; state < pieces_.states(); ++state)
         if (pieces_.is_in(piece, state)) ways[state] += ways[state - piece.state];
-    for (auto const& filling : fillings_) book_.groupings_of_likes += ways[filling.state];
+    for (std::size_t state = 0; state < filled_.size(); ++state)
+      book_.groupings_of_likes += filled_[state].of_likes * ways[state];
   }
 
   /// Returns the sheets of one copy if `leaves` leaves are printed in addition to the whole sheets.
   [[nodiscard]] Fraction paper(int leaves) const {
     return Fraction{book_.whole} + Fraction{leaves, book_.leaves_to_sheet};
   }
-  void list(Filling const& filling) {
-    SheetGrouping grouping;
-    std::vector<std::size_t> used(classes().size());
-    for (std::uint32_t p = 0; p < filling.place.size(); ++p)
-      if (auto const c = filling.place[p]; c >= 0)
-        grouping.in_places.push_back(
-            {classes()[static_cast<std::size_t>(c)].units[used[static_cast<std::size_t>(c)]++], p});
-    std::vector<std::uint32_t> taken;
-    list(filling.state, grouping, used, taken, 0);
+  /// Lists the ways to fill the places from `place` on that leave a state of `wanted`, and the sheets of each.
+  /// `can_end[p]` has the states before place p from which such a state can be reached.
+  void list_places(std::size_t place, std::size_t state, std::vector<std::vector<bool>> const& can_end,
+                   SheetGrouping const& so_far, std::vector<std::size_t> const& used) {
+    if (book_.likeliest.size() == most_listed || !can_end[place][state]) return;
+    if (place == options_.size()) {
+      std::vector<std::uint32_t> taken;
+      return list(state, so_far, used, taken, 0);
+    }
+    for (auto const& option : options_[place]) {
+      if (!is_left(option, state)) continue;
+      auto next = so_far;
+      auto next_used = used;
+      for (std::size_t c = 0; c < classes().size(); ++c)
+        for (int n = 0; n < option.of_class[c]; ++n)
+          next.in_places.push_back({classes()[c].units[next_used[c]++], static_cast<std::uint32_t>(place)});
+      list_places(place + 1, state - option.state, can_end, next, next_used);
+    }
+  }
+  /// Lists the likeliest groupings, those that take the least paper first.
+  void list(std::vector<bool> const& wanted) {
+    std::vector<std::vector<bool>> can_end(options_.size() + 1, std::vector<bool>(pieces_.states()));
+    can_end.back() = wanted;
+    for (std::size_t p = options_.size(); p-- > 0;)
+      for (std::size_t state = 0; state < pieces_.states(); ++state)
+        for (auto const& option : options_[p])
+          if (is_left(option, state) && can_end[p + 1][state - option.state]) can_end[p][state] = true;
+    list_places(0, pieces_.states() - 1, can_end, {}, std::vector<std::size_t>(classes().size()));
+    insertion_sort(book_.likeliest, [](auto const& a, auto const& b) { return a.paper < b.paper; });
   }
   void list(std::size_t state, SheetGrouping const& so_far, std::vector<std::size_t> const& used,
             std::vector<std::uint32_t>& taken, std::uint32_t printed) {
@@ -153,25 +206,26 @@ class ExactCover {
     book_.likeliest.push_back(grouping);
   }
 
+  /// Of ways that leave `left` of `all` interchangeable units, the number that leave one more certain unit: an exact part.
+  static std::int64_t share(std::int64_t times, std::size_t left, std::size_t sure, std::size_t all) {
+    auto const part = static_cast<std::int64_t>(left > sure ? left - sure : 0);
+    auto const whole = static_cast<std::int64_t>(all - sure);
+    return times / whole * part + times % whole * part / whole;
+  }
   /// Returns the number of groupings in which a unit of one class and a unit of another are on one sheet.
   [[nodiscard]] std::int64_t together(std::size_t a, std::size_t b) const {
     std::vector<std::uint8_t> fixed(classes().size());
     ++fixed[a], ++fixed[b];
     std::int64_t ways = 0;
-    for (auto const& filling : fillings_) {
-      std::int64_t times = 1; // ways to fill the places with other units than these two
-      auto state = pieces_.states() - 1;
-      for (auto const c : filling.place)
-        if (c >= 0) {
-          auto const one = static_cast<std::size_t>(c);
-          auto const there = pieces_.left(state, one), sure = std::size_t{fixed[one]};
-          times *= there > sure ? static_cast<std::int64_t>(there - sure) : 0;
-          state -= classes()[one].step;
-        }
+    for (std::size_t state = 0; state < filled_.size(); ++state) {
+      auto times = filled_[state].times; // less those in which one of the two is in a place
+      for (std::size_t c = 0; c < classes().size(); ++c)
+        for (std::size_t sure = 0; sure < fixed[c]; ++sure)
+          times = share(times, pieces_.left(state, c), sure, classes()[c].units.size());
       if (times == 0) continue;
       for (auto const& piece : pieces_.all())
-        if (auto const more = pieces_.ways_to_take(piece, filling.state, fixed); more > 0)
-          ways += times * more * ways_[filling.state - piece.state].all;
+        if (auto const more = pieces_.ways_to_take(piece, state, fixed); more > 0)
+          ways += times * more * ways_[state - piece.state].all;
     }
     return ways;
   }
@@ -191,30 +245,47 @@ class ExactCover {
 
 public:
   static constexpr std::size_t most_units = PressPieces::most_units;
+  /// So many units and places together have less than 2^63 groupings: the Bell number of 25 is 4.6 10^18.
+  static constexpr std::size_t most_units_and_places = 25;
   explicit ExactCover(SheetsOfBook& book) : book_{book}, pieces_{book} {}
   [[nodiscard]] bool possible() const { return pieces_.possible(); }
+  /// Finds what fits in each place. False if it is too much. Precondition: possible().
+  [[nodiscard]] bool possible_in_places() {
+    if (book_.units.size() + book_.places.size() > most_units_and_places) return false;
+    for (auto const& place : book_.places) {
+      InPlace none;
+      none.of_class.resize(classes().size());
+      auto& options = options_.emplace_back();
+      if (!add_options(place, 0, none, options)) return false;
+      insertion_sort(options, [](auto const& a, auto const& b) { return a.leaves > b.leaves; });
+    }
+    return true;
+  }
   void count() {
     pieces_.make();
     work_out();
-    fill(0, {pieces_.states() - 1, 1, {}});
+    fill_places();
     Ways total;
-    for (auto const& filling : fillings_) {
-      auto const& ways = ways_[filling.state];
-      if (ways.all == 0) continue;
+    for (std::size_t state = 0; state < filled_.size(); ++state) {
+      auto const& ways = ways_[state];
+      if (ways.all == 0 || filled_[state].times == 0) continue;
       Piece const none{};
       auto shifted = ways;
       shifted.pieces -= 1; // `add` counts one more piece
-      add(total, shifted, none, filling.times);
+      add(total, shifted, none, filled_[state].times);
     }
     book_.groupings = total.all;
     book_.fewest_pieces = total.pieces;
     book_.with_fewest_pieces = total.fewest;
     book_.with_least_left_over = total.best;
     count_likes();
-    for (auto const& filling : fillings_) {
-      auto const& ways = ways_[filling.state];
-      if (ways.all > 0 && ways.pieces == total.pieces && ways.left_over == total.left_over) list(filling);
+    std::vector<bool> wanted(pieces_.states());
+    for (std::size_t state = 0; state < filled_.size(); ++state) {
+      auto const& ways = ways_[state];
+      wanted[state] =
+          ways.all > 0 && filled_[state].times > 0 && ways.pieces == total.pieces && ways.left_over == total.left_over;
     }
+    list(wanted);
     book_.paper = {paper(total.least), {}, paper(total.most)};
     book_.paper.stated = book_.likeliest.empty() ? book_.paper.low : book_.likeliest.front().paper;
     find_question();

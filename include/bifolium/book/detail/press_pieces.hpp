@@ -173,10 +173,14 @@ public:
   /// or 0 if it cannot be taken.
   [[nodiscard]] std::int64_t ways_to_take(Piece const& piece, std::size_t state,
                                           std::vector<std::uint8_t> const& fixed) const {
-    if (!is_in(piece, state)) return 0;
+    return is_in(piece, state) ? ways_to_take(piece.of_class, state, fixed) : 0;
+  }
+  /// The same, of units that the state has. Precondition: it has as many of each class.
+  [[nodiscard]] std::int64_t ways_to_take(std::vector<std::uint8_t> const& of_class, std::size_t state,
+                                          std::vector<std::uint8_t> const& fixed) const {
     std::int64_t ways = 1;
     for (std::size_t c = 0; c < classes_.size(); ++c) {
-      auto const wanted = std::size_t{piece.of_class[c]}, sure = std::size_t{fixed[c]};
+      auto const wanted = std::size_t{of_class[c]}, sure = std::size_t{fixed[c]};
       if (wanted < sure) return 0;
       if (wanted > sure) ways *= choose(left(state, c) - sure, wanted - sure);
     }

@@ -83,7 +83,10 @@ class Remnants {
       book_.places.back().leaves += leaves;
     else {
       auto const every = deletion.leaves.are_every();
-      book_.places.push_back({every ? name(deletion.gathering) : leaf_name(deletion.gathering, first), leaves});
+      book_.places.push_back({every ? name(deletion.gathering) : leaf_name(deletion.gathering, first),
+                              leaves,
+                              name(deletion.gathering),
+                              {}});
       places_from_.push_back({deletion.gathering, {}, first});
     }
   }
@@ -192,6 +195,16 @@ class Remnants {
     }
   }
 
+  /// A gathering has no room for itself where its own leaves are not. So it is not interchangeable with the others of its
+  /// run, which may be printed there.
+  void part_from_likes() {
+    for (std::size_t p = 0; p < book_.places.size(); ++p)
+      for (std::size_t u = 0; u < book_.units.size(); ++u) {
+        bool const own = units_from_[u].gathering == places_from_[p].gathering && !units_from_[u].insertion;
+        if (own && book_.units[u].leaves <= book_.places[p].leaves) book_.units[u].likes = likes_++;
+      }
+  }
+
 public:
   /// More units than can be counted. Further ones are not stored.
   static constexpr std::size_t most_kept = 64;
@@ -201,6 +214,7 @@ public:
     part_sheets(seen_of);
     changes();
     identities();
+    part_from_likes();
     for (auto& unit : book_.units) { // a fold or gathering of more than a sheet takes whole sheets first
       book_.whole += unit.leaves / book_.leaves_to_sheet;
       unit.leaves %= book_.leaves_to_sheet;

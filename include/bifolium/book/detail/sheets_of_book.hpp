@@ -17,13 +17,16 @@ inline std::optional<std::uint32_t> run_of(Formula const& formula, RemnantEviden
   auto const found = mark ? IdealCopy{formula}.find(*mark) : std::nullopt;
   return found ? std::optional{found->gathering.run} : std::nullopt;
 }
-/// Stores the evidence. It belongs to a unit, or to a gathering that fills whole sheets, for which it is ignored.
+/// Stores the evidence. It belongs to a unit, or to a gathering that fills whole sheets, of which only the stock of the
+/// leaves that it lacks is asked.
 inline std::optional<Error> take_evidence(Formula const& formula, std::vector<RemnantEvidence> const& seen,
                                           SheetsOfBook& book) {
   for (auto const& one : seen) {
     bool known = false;
     for (auto& unit : book.units)
       if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves, known = true;
+    for (auto& place : book.places)
+      if (one.unit == place.gathering && one.stock) place.stock = one.stock;
     if (!known && !run_of(formula, one)) return error_in_field(Problem::no_such_remnant, one.unit);
   }
   return std::nullopt;
@@ -44,6 +47,9 @@ BIFOLIUM_INLINE Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Fo
   detail::ExactCover cover{book};
   if (!cover.possible())
     return error_in_field(Problem::number_too_large, "number of part-sheets", detail::ExactCover::most_units);
+  if (!cover.possible_in_places())
+    return error_in_field(Problem::number_too_large, "number of part-sheets and missing leaves together",
+                          detail::ExactCover::most_units_and_places);
   cover.count();
   return book;
 }
