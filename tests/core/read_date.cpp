@@ -694,3 +694,111 @@ TEST_CASE("unread text is listed in its order, the year of an earlier printing t
     CHECK(unread == one.unread);
   }
 }
+
+TEST_CASE("digits that are not known, in points") { // the French and Italian form of [17--]; common practice, no source
+  check({{"[17..]", {1700, 1799}, "s"},
+         {"16..", {1600, 1699}},
+         {"[178.]", {1780, 1789}, "s"},
+         {"[178.?]", {1780, 1789}, "s?"},
+         {"[17..?]", {1700, 1799}, "s?"},
+         {"[17\u2026]", {1700, 1799}, "s"}});
+  CHECK_FALSE(read_date("178.")); // a full stop
+  CHECK_FALSE(read_date("17."));
+  CHECK((*read_date("13. Maii 1640")).years == YearRange{1640});
+}
+
+TEST_CASE("a hyphen after a word about the year is no minus") { // common practice, no source
+  for (std::string const word : {"mid", "early", "late"})
+    for (std::string const century : {"17th century", "17th cent.", "XVIIth century", "XVIIe siècle"}) {
+      CAPTURE(word);
+      CAPTURE(century);
+      auto const parted = read_date(word + " " + century), joined = read_date(word + "-" + century);
+      REQUIRE(parted);
+      REQUIRE(joined);
+      CHECK(parted->years == joined->years);
+      CHECK(joined->years->to - joined->years->from == 49);
+    }
+  check({{"mid-1640s", {1640, 1649}}, {"post-1640", {1640, 1690}, "o"}, {"pre-1640", {1590, 1640}, "o"}});
+  CHECK_FALSE(read_date("-1640"));
+}
+
+TEST_CASE("the part of a century may stand after it") { // common practice, no source
+  struct Part {
+    std::string words;
+    int from, to;
+  };
+  for (auto const& [words, from, to] :
+       {Part{"first half", 1, 50}, Part{"second half", 51, 100}, Part{"2nd half", 51, 100}, Part{"2. Hälfte", 51, 100},
+        Part{"2e moitié", 51, 100}, Part{"prima metà", 1, 50}, Part{"segunda mitad", 51, 100},
+        Part{"first quarter", 1, 25}, Part{"second quarter", 26, 50}, Part{"3rd quarter", 51, 75},
+        Part{"last quarter", 76, 100}, Part{"4. Viertel", 76, 100}, Part{"mid", 26, 75}, Part{"early", 1, 50}})
+    for (std::string const century : {"15th cent.", "15th century", "XVe siècle", "15. Jh.", "sec. XV", "saec. XV"})
+      for (auto const& text :
+           {century + ", " + words, century + " (" + words + ")", "[" + century + ", " + words + "]"}) {
+        CAPTURE(text);
+        auto const date = read_date(text);
+        REQUIRE(date);
+        CHECK(date->years == YearRange{1400 + from, 1400 + to});
+        CHECK(date->unread.empty());
+      }
+  check({{"saec. XV ex.", {1451, 1500}},
+         {"s. XV in.", {1401, 1450}},
+         {"saec. XV med.", {1426, 1475}},
+         {"first quarter of the 18th century", {1701, 1725}},
+         {"2e moitié du XVIIIe siècle", {1751, 1800}}});
+  CHECK((*read_date("18th century, early 19th century")).years == YearRange{1701, 1850});
+}
+
+TEST_CASE("years in two calendars are one") { // year 1 of the Republic began in September 1792; the form: no source
+  check({{"1786 (1201 H.)", 1786},
+         {"[17]98, an VI", 1798, "s"},
+         {"an XII-1804", 1804},
+         {"An VII, 1799", 1799},
+         {"1799, an VII", 1799},
+         {"1799 (an VII)", 1799},
+         {"an VII-1799", 1799},
+         {"an IX-XI", {1800, 1803}}});
+  auto const other = read_date("an VII, 1810"); // not the same year
+  REQUIRE(other);
+  REQUIRE(other->warnings().size() == 1);
+  CHECK(other->warnings()[0].problem == Problem::several_dates);
+}
+
+TEST_CASE("the year of the colophon beside that of the title, and of a preface") { // common practice, no source
+  for (std::string const place : {"colophon", "colophon:", "Kolophon", "col.", "at end:", "title-page", "half-title"})
+    for (auto const& text :
+         {"1607 (" + place + " 1608)", "1607 [" + place + " 1608]", "MDCVII (" + place + " MDCVIII)"}) {
+      CAPTURE(text);
+      auto const date = read_date(text);
+      REQUIRE(date);
+      CHECK(date->years == YearRange{1607, 1608}); // both are stated
+      REQUIRE(date->warnings().size() == 1);
+      CHECK(date->warnings()[0].problem == Problem::several_dates);
+    }
+  for (std::string const part : {"preface", "dedication dated", "privilege", "Vorrede", "imprimatur"})
+    for (auto const& text : {"1607 (" + part + " 1605)", "1607 [" + part + " 1605]", "1607, " + part + " 1605"}) {
+      CAPTURE(text);
+      auto const date = read_date(text);
+      REQUIRE(date);
+      CHECK(date->years == YearRange{1607});
+      CHECK(date->warnings().empty());
+      REQUIRE(date->unread.size() == 1);
+      CHECK(date->unread[0].of(text) == part + " 1605");
+    }
+}
+
+TEST_CASE("words for our era, and other ways of writing two years or a bound") { // common practice, no source
+  for (std::string const text :
+       {"A.D. 1607", "AD 1607", "A. D. 1607", "1607 A.D.", "1607 AD", "1607 CE", "1607 n. Chr."}) {
+    CAPTURE(text);
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1607});
+    CHECK(date->unread.empty());
+  }
+  check({{"[1607 or 8]", {1607, 1608}, "s"},
+         {"[1609 or 10]", {1609, 1610}, "s"},
+         {"[not later than 1480]", {1430, 1480}, "so"},
+         {"[not earlier than 1480]", {1480, 1530}, "so"},
+         {"1607 o 8 maggio", 1607}});
+}

@@ -19,7 +19,7 @@ protected:
   struct Item {
     YearRange written{}, years{};
     TextSpan at{};
-    bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{};
+    bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{}, republic{};
     TextSpan era{}; ///< a word or sign that the years are of another era, or empty
   };
   /// A word of the table at a position, and the position of the byte after it.
@@ -45,6 +45,13 @@ protected:
     find_word(date_words, at, found);
     for (auto const words : about_words) find_word(words, DateWord::about, at, found);
     find_word(words_of_another_year, at, found);
+    find_word(parts_with_dates, at, found);
+    // mid-17th century, post-1640: no minus
+    auto const hyphen = found.to > at && found.to == at + found.words.size() ? point(found.to) : CodePoint{};
+    bool const half = found.says >= DateWord::early_half;
+    if (is_dash(hyphen.value) && (half || found.words == "post" || found.words == "pre" || found.words == "ante") &&
+        (is_digit(byte(found.to + hyphen.bytes)) || numeral_worth(point(found.to + hyphen.bytes).value) > 0))
+      found.to += hyphen.bytes;
     bool const direction = found.says == DateWord::not_before || found.says == DateWord::not_after;
     bool const negated =
         found.words.starts_with("no") || found.words.starts_with("ni") || found.words.starts_with("pas");
@@ -96,6 +103,24 @@ protected:
     read.open_before = read.open_before || said.says == DateWord::or_earlier;
     if (said.says == DateWord::or_later || said.says == DateWord::or_earlier) return said.to;
     return begun ? at + point(at).bytes : 0;
+  }
+  /// Reads the part of a century that stands after it: 15th cent., second half; saec. XV ex. Returns the part and the
+  /// position of the byte after it, 0 if there is none.
+  [[nodiscard]] constexpr WordAt part_after_century(std::size_t at) const {
+    WordAt found;
+    auto look = cursor(at);
+    look.take('.');
+    look.take_blanks();
+    bool const round = look.take('('), comma = !round && look.take(',');
+    look.take_blanks();
+    find_word(words_after_century, look.at(), found);
+    if (!round && !comma && found.words.size() > 3 && !found.words.ends_with("eunte")) return {};
+    auto end = cursor(found.to);
+    if (round && !end.take(')')) return {};
+    found.to = found.to > 0 ? end.at() : 0;
+    end.take_blanks();
+    bool const ends = end.at_end() || std::string_view{"])?,;:"}.find(end.peek()) != std::string_view::npos;
+    return ends ? found : WordAt{};
   }
   /// Returns the word for another era that begins at a position, or an empty span. `after` is true after a year, where
   /// nothing but the end of a statement, a stop or a bracket comes next: the A. H. of 1725 A. H. Smith is a name.
@@ -170,7 +195,7 @@ protected:
   }
   /// Reads the Roman end of a range that leaves out the hundreds: MDCCLXXXIX-XCII.
   [[nodiscard]] constexpr std::optional<Atom> roman_end(std::size_t at, int first) const {
-    bool typed = false;
+    char typed = '\0';
     auto const part = numeral_part(text_, at, typed);
     auto end = cursor(at + part.bytes);
     end.take('.');
@@ -189,7 +214,8 @@ protected:
     bool const two = last.count == 2 && (!joint.word || joint.alternative);
     if (before.roman && !joint.word)
       if (auto const end = roman_end(at, first.to)) return end;
-    if ((two || (last.count == 1 && !joint.word)) && !word_goes_on(last.to)) {
+    bool const one = last.count == 1 && (!joint.word || (joint.alternative && !month_follows(last.to)));
+    if ((two || one) && !word_goes_on(last.to)) {
       int const place = last.count == 1 ? 10 : 100;
       int const year = first.to - first.to % place + last.number;
       if (year <= first.to || (last.count == 1 && last.number == 0)) return std::nullopt;

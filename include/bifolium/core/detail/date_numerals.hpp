@@ -28,15 +28,16 @@ protected:
     bool several{};   // true for a decade or a century
     bool century{};   // true for a century
     bool roman{}, clipped{};
-    int opened{};  // number of brackets opened in it, less those closed: 17[25]
-    bool parted{}; // true if brackets divide it
+    int opened{};   // number of brackets opened in it, less those closed: 17[25]
+    bool parted{};  // true if brackets divide it
+    bool initial{}; // true if its last letter may be an initial
   };
   /// What the words before a year say about it.
   struct Said {
     std::size_t from{}; // position of the first of these words
     std::size_t c_at{}; // position of the c of c1790
     bool any{}, about{}, bare_c{}, correction{}, between{}, joins{}, to{}, not_before{}, not_after{}, reprinted{};
-    bool republic{}, century{}, probable{};
+    bool republic{}, century{}, probable{}, colophon{}, preface{};
     DateWord half{};
   };
 
@@ -68,6 +69,12 @@ protected:
     }
     return 0;
   }
+  /// Returns true before a month, or a day from which Romans counted back: XII. Kal. Maii.
+  [[nodiscard]] constexpr bool day_named_at(std::size_t at) const {
+    for (auto const word : {"kal", "cal.", "calend", "idus", "id.", "non.", "nonas"})
+      if (cursor(at).take_in_any_case(word)) return true;
+    return month_at(at) > 0;
+  }
   /// Returns true if the number before the position is a day: 16 May, XVI. Maii.
   [[nodiscard]] constexpr bool month_follows(std::size_t at) const {
     return month_at(after_blanks(byte(at) == '.' ? at + 1 : at)) > 0;
@@ -79,7 +86,7 @@ protected:
     auto words = cursor(at);
     bool ordinal = false;
     for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "o", "."})
-      if (!ordinal && words.take_in_any_case(ending)) ordinal = ending != ".";
+      if (!ordinal && (ending == "o" ? words.take(ending) : words.take_in_any_case(ending))) ordinal = ending != ".";
     words.take_blanks();
     for (auto word : century_words) {
       if (word.size() == 1 && !ordinal) continue; // the s of `16 S. Martin` is not a century
@@ -103,21 +110,31 @@ protected:
     first.take_blanks();
     for (auto half : {"early", "late", "beginning of the", "end of the", "mid"}) // of the second alone
       if (joined && first.take_word(half)) first.take_blanks();
-    bool typed = false;
+    char typed = '\0';
     auto const number = first.take_number(21);
     auto const roman = number ? NumeralPart{} : numeral_part(text_, first.at(), typed);
     first.skip(roman.bytes);
     return joined && (number || (roman.value > 0 && roman.value <= 21)) && century_after(first.at()) > 0 ? to : 0;
   }
   [[nodiscard]] constexpr YearRange century(int number) const {
-    int const before = (number - 1) * 100;
-    switch (said_.half) {
+    return part_of_century((number - 1) * 100, said_.half);
+  }
+  /// Returns the years of a half, a quarter or all of a century, before which `before` years passed.
+  [[nodiscard]] static constexpr YearRange part_of_century(int before, DateWord part) {
+    switch (part) {
     case DateWord::early_half:
       return {before + 1, before + 50};
     case DateWord::late_half:
       return {before + 51, before + 100};
     case DateWord::middle_half:
       return {before + 26, before + 75};
+    case DateWord::first_quarter:
+    case DateWord::second_quarter:
+    case DateWord::third_quarter:
+    case DateWord::fourth_quarter: {
+      int const quarter = static_cast<int>(part) - static_cast<int>(DateWord::first_quarter);
+      return {before + 25 * quarter + 1, before + 25 * quarter + 25};
+    }
     default:
       return {before + 1, before + 100};
     }
@@ -149,6 +166,17 @@ protected:
   [[nodiscard]] constexpr std::size_t wildcard(std::size_t at) const {
     if (auto const c = small_letter(byte(at)); c == 'u' || c == 'x' || c == '?' || c == '_') return 1;
     return is_dash(point(at).value) ? point(at).bytes : 0;
+  }
+  /// Returns the number of bytes of the points that stand for the unknown digits of a year of which `known` are written,
+  /// or 0: 17.., [178.]. One point alone ends a sentence, unless a bracket closes after it.
+  [[nodiscard]] constexpr std::size_t points_for_digits(std::size_t at, int known) const {
+    auto points = cursor(at);
+    std::size_t count = 0;
+    while (count < 3 && points.take('.')) ++count;
+    if (count == 0 && (points.take("\u2026") || points.take("\u2025"))) count = 2;
+    if (points.at_digit() || word_goes_on(points.at())) return 0;
+    bool const closes = points.peek() == ']' || points.peek() == '?' || points.peek() == ')';
+    return (known == 2 && count >= 2) || (known == 3 && count == 1 && closes) ? points.at() - at : 0;
   }
   /// Returns the position of the byte after the s of `1640s` or `1640's`, or 0.
   [[nodiscard]] constexpr std::size_t plural_after(std::size_t at) const {
@@ -189,6 +217,10 @@ protected:
           return made(to, {number - before - 1, number - before}, true, true);
       if (number > latest_year) return std::nullopt;
       return made(to, number, false);
+    }
+    if (auto const points = points_for_digits(to, read.count)) {
+      if (read.count == 2 && number >= 14 && number <= 20) return made_several(to + points, number * 100, 100);
+      if (read.count == 3 && number >= 140 && number < 210) return made_several(to + points, number * 10, 10);
     }
     auto const first = wildcard(to);
     auto const second = wildcard(to + first);
@@ -241,8 +273,15 @@ protected:
   [[nodiscard]] constexpr std::optional<Atom> roman_atom(std::size_t at) const {
     if (auto const parted = parted_numeral(at)) return parted;
     auto const year = imprint_numeral(text_.substr(at));
-    if (year.bytes > 0) return Atom{.years = year.year, .to = at + year.bytes, .roman = true};
-    bool typed = false;
+    if (year.bytes > 0) {
+      auto const to = at + year.bytes;
+      // MDL. XII. Maii: what a blank parts from a numeral without blanks is the day, if a month follows
+      bool const day = year.to_first_blank > 0 && year.to_first_blank < year.bytes &&
+                       year.year - year.before_blank <= 31 && day_named_at(after_blanks(byte(to) == '.' ? to + 1 : to));
+      if (day) return Atom{.years = year.before_blank, .to = at + year.to_first_blank, .roman = true};
+      return Atom{.years = year.year, .to = to, .roman = true, .initial = year.initial};
+    }
+    char typed = '\0';
     auto const part = numeral_part(text_, at, typed);
     auto const to = at + part.bytes;
     if (part.bytes == 0 || part.value < 1 || part.value > 21) return std::nullopt;

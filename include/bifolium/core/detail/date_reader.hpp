@@ -48,7 +48,12 @@ class DateReader : DateLookahead {
   [[nodiscard]] constexpr Expected<std::optional<Item>> item() {
     auto const first = atom(at_);
     if (!first) return std::optional<Item>{};
-    Item read{.written = first->years, .at = {at_, first->to}, .roman = first->roman, .clipped = first->clipped};
+    Item read{.written = first->years,
+              .at = {at_, first->to},
+              .roman = first->roman,
+              .clipped = first->clipped,
+              .republic = said_.republic};
+    if (first->initial) date_.warn(error(Problem::year_clipped, {at_, first->to}, first->years.from));
     bool several = first->several;
     depth_ += first->opened;
     date_.supplied = date_.supplied || first->parted;
@@ -61,6 +66,10 @@ class DateReader : DateLookahead {
       auto const joined_by = joint(to);
       auto const second = joined_by.to > 0 ? second_year(joined_by, *first) : std::nullopt;
       if (!second) break;
+      if (said_.republic && second->digits == 4) { // an XII-1804: one year, in two calendars
+        if (!joined_by.word) to = joined_by.to;
+        break;
+      }
       if (second->years.from < first->years.from || (read.joined && second->years.to < read.written.to)) {
         if (joined_by.word) break;
         return error(Problem::impossible_years, {at_, second->to});
@@ -72,6 +81,9 @@ class DateReader : DateLookahead {
       date_.supplied = date_.supplied || joined_by.brackets;
       depth_ += joined_by.opened + second->opened, to = second->to;
     }
+    if (first->century && !read.joined && said_.half == DateWord::other)
+      if (auto const part = part_after_century(to); part.to > 0)
+        read.written = part_of_century(first->years.from - 1, part.says), to = part.to;
     read.at.to = to;
     settle(read, several);
     settle_era(read, several);
@@ -113,12 +125,22 @@ class DateReader : DateLookahead {
   /// Adds an item to its group.
   constexpr void keep(Item const& read) {
     tell(said_.republic && said_.from < read.at.from ? said_.from : read.at.from, read.at.to);
-    auto& heap = said_.correction ? correction_ : depth_ > 0 ? bracket_ : plain_;
+    bool const of_part =
+        (said_.colophon || said_.preface) && plain_; // 1607 (colophon: 1608): nobody corrects the title
+    if (of_part && said_.preface) {
+      said_ = {};
+      return tell_other_years(read.at);
+    }
+    auto& heap = said_.correction ? correction_ : depth_ > 0 && !of_part ? bracket_ : plain_;
     auto const is_open = [](Item const& item) { return item.open_before || item.open_after; };
-    bool const of_era = heap && heap->era.empty() != read.era.empty(); // one of the two is of another era
-    if (!heap || said_.correction || heap->clipped || (of_era && read.era.empty()))
+    // one of the two is of another era, or of the calendar of the Republic beside the same year of ours
+    bool const of_republic = heap && heap->republic != read.republic && heap->years.meets(read.years);
+    bool const of_era = heap && (heap->era.empty() != read.era.empty() || of_republic);
+    bool const ours = read.era.empty() && !read.republic;
+    if (!heap || said_.correction || heap->clipped || (of_era && ours)) {
+      if (of_republic && !said_.correction) tell_other_years(heap->at);
       heap = read;
-    else if (of_era)
+    } else if (of_era)
       tell_other_years(read.at);
     else if (said_.reprinted && &heap == &plain_)
       tell_other_years(heap->at), heap = read;
@@ -175,12 +197,25 @@ class DateReader : DateLookahead {
     case DateWord::republic:
       said_.republic = true, said_.from = at_, told = false;
       break;
+    case DateWord::our_era:
+      told = stands_before_year(word.to) || after_blanks(told_) == at_;
+      break;
+    case DateWord::colophon:
+      said_.colophon = true, told = false;
+      break;
+    case DateWord::preface:
+      said_.preface = true, told = false;
+      break;
     case DateWord::century:
       said_.century = true;
       break;
     case DateWord::early_half:
     case DateWord::late_half:
     case DateWord::middle_half:
+    case DateWord::first_quarter:
+    case DateWord::second_quarter:
+    case DateWord::third_quarter:
+    case DateWord::fourth_quarter:
       said_.half = word.says;
       break;
     default:
@@ -229,12 +264,16 @@ class DateReader : DateLookahead {
     auto const &all = plain_->written, &part = bracket_->written;
     return all.to > all.from + 1 && all.from <= part.from && part.to <= all.to && part != all;
   }
+  /// Returns true if a year of ours is printed and the one in brackets is its number in another calendar: 1786 (1201 H.),
+  /// 1799 (an VII).
+  [[nodiscard]] constexpr bool is_of_other_calendar() const {
+    if (!plain_ || !bracket_ || plain_->clipped || !plain_->era.empty() || plain_->republic) return false;
+    return !bracket_->era.empty() || (bracket_->republic && plain_->written.meets(bracket_->written));
+  }
   [[nodiscard]] constexpr Expected<StatedDate> answer() {
     tell(text_.size(), text_.size());
-    auto const* best = correction_                       ? &*correction_
-                       : bracket_ && !is_part_of_range() ? &*bracket_
-                       : plain_                          ? &*plain_
-                                                         : nullptr;
+    bool const in_bracket = bracket_ && !is_part_of_range() && !is_of_other_calendar();
+    auto const* best = correction_ ? &*correction_ : in_bracket ? &*bracket_ : plain_ ? &*plain_ : nullptr;
     if (best == nullptr) {
       if (no_date_) return static_cast<StatedDate&&>(date_);
       return error(Problem::not_years, date_.unread.empty() ? TextSpan{0, text_.size()} : date_.unread.front());
@@ -249,7 +288,7 @@ class DateReader : DateLookahead {
     auto const* printed = plain_ && !plain_->clipped ? &*plain_ : correction_ && bracket_ ? &*bracket_ : nullptr;
     if (printed != nullptr && printed != best) date_.printed = printed->written;
     if (best->clipped) date_.warn(error(Problem::year_clipped, best->at, best->written.from));
-    if (!correction_ && bracket_ && printed != nullptr && printed->era.empty() &&
+    if (!correction_ && bracket_ && bracket_->era.empty() && printed != nullptr && printed->era.empty() &&
         !is_same_year(printed->written, bracket_->written))
       date_.warn(error(Problem::date_numerals_differ, bracket_->at, printed->written.from));
     return static_cast<StatedDate&&>(date_);

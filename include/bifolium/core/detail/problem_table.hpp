@@ -383,7 +383,7 @@ BIFOLIUM_PROBLEM(333, size_of_no_leaf, "'{found}' is not the size of the leaf or
 BIFOLIUM_PROBLEM(320, date_numerals_differ, "'{found}' in brackets is not the year {limit} printed before it: one of the two is a slip")
 /// Doubtful: years that the statement does not join.
 BIFOLIUM_PROBLEM(321, several_dates, "'{found}' is a second date, and the statement does not say which is the date of printing")
-/// Doubtful: 742 read as 1742.
+/// Doubtful: 742 read as 1742; MDC. L. Torrentinus, where the L may be an initial, as 1650.
 BIFOLIUM_PROBLEM(322, year_clipped, "'{found}' was read as {limit}")
 /// Doubtful: c1890.
 BIFOLIUM_PROBLEM(323, circa_or_copyright, "'{found}' was read as 'about'; c may also mean copyright")

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: MIT
+// Roman numerals of title pages in all their spellings, made by rules. The spellings: CCCC, XXXX, XXC, LXXXX, VIX, IC and
+// the apostrophus are listed at cool.culturalheritage.org and in Spofford, A Book for All Readers (1900); IIIIXX for 80 is
+// French quatre-vingts (common practice, no source), as in M iiii c iiii xx V iij for 1488
+// (tasacionyvaloracionlibros.com).
+#include <bifolium/core/read_date.hpp>
+
+#include "check.hpp"
+
+#include <map>
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+std::string repeated(std::string const& letter, int times) {
+  std::string all;
+  for (int i = 0; i < times; ++i) all += letter;
+  return all;
+}
+/// The usual spelling of the tens and units, with four of a letter or with one taken away.
+std::string below_hundred(int number, bool fours) {
+  std::string text;
+  for (auto const& [one, five, ten, worth] : {std::tuple{"X", "L", "C", 10}, std::tuple{"I", "V", "X", 1}}) {
+    int const digit = number / worth % 10;
+    if (digit % 5 == 4 && !fours)
+      text += std::string{one} + (digit == 9 ? ten : five);
+    else
+      text += (digit >= 5 ? five : "") + repeated(one, digit % 5);
+  }
+  return text;
+}
+/// What can stand after the hundreds, with its value.
+std::map<std::string, int> spellings() {
+  std::map<std::string, int> tens, units, all;
+  for (int n = 0; n < 10; ++n)
+    for (bool const fours : {false, true}) {
+      tens[below_hundred(10 * n, fours)] = 10 * n;
+      units[below_hundred(n, fours)] = n;
+    }
+  tens["XXL"] = 30, tens["XXC"] = 80, tens["IIIIXX"] = 80;
+  units["IIX"] = 8, units["IIV"] = 3;
+  for (auto const& [ten, a] : tens)
+    for (auto const& [unit, b] : units) all[ten + unit] = a + b;
+  // the Latin sedecim, septemdecim, undeviginti
+  for (auto const& [ten, a] : tens) {
+    if (a < 50 && a % 10 == 0 && ten.find('L') == ten.npos) {
+      all[ten + "VIX"] = a + 16, all[ten + "VIIX"] = a + 17, all[ten + "VIIIX"] = a + 18;
+      all[ten + "IXX"] = a + 19, all[ten + "IIXX"] = a + 18;
+    }
+    if (ten.starts_with('L') && a < 80) all[ten + "VIX"] = a + 16, all[ten + "VIIX"] = a + 17;
+  }
+  return all;
+}
+std::optional<int> year_of(std::string const& text) {
+  auto const date = read_date(text);
+  if (!date || !date->years || !date->years->is_one_year()) return std::nullopt;
+  return date->years->from;
+}
+} // namespace
+
+TEST_CASE("every year in the spellings of title pages, with points and blanks") {
+  for (int year = 1450; year < 2000; ++year) {
+    int const hundreds = year / 100 % 10, rest = year % 100;
+    for (bool const fours : {false, true}) {
+      std::vector<std::string> const heads =
+          hundreds == 4 ? std::vector<std::string>{"M.CCCC", "MCCCC", "MCD", "M. iiii c"}
+          : hundreds == 9
+              ? std::vector<std::string>{"MCM", "M.CM", "MDCCCC"}
+              : std::vector<std::string>{"M.D" + repeated(".C", hundreds - 5), "MD" + repeated("C", hundreds - 5)};
+      for (auto const& head : heads)
+        for (std::string const between : {"", ".", ". ", " "}) {
+          if (head.back() == 'c' && between.empty()) continue;
+          auto const tail = below_hundred(rest, fours);
+          auto const text = tail.empty() ? head : head + between + tail;
+          CAPTURE(text);
+          CHECK(year_of(text) == year);
+        }
+      if (rest >= 80) {
+        auto const tail = below_hundred(rest - 80, fours);
+        for (auto const& head : heads)
+          if (head.back() != 'c')
+            for (auto const& score : {head + ".IIIIXX." + tail, head + "IIIIXX" + tail, head + ". iiij xx " + tail,
+                                      head + ".iiij.xx." + tail, head + ". IIII. XX. " + tail}) {
+              CAPTURE(score);
+              CHECK(year_of(score) == year);
+            }
+      }
+    }
+  }
+}
+
+TEST_CASE("a numeral of which nobody knows the reading is no year") {
+  auto const known = spellings();
+  std::string const letters = "IVXLC";
+  std::vector<std::string> row{""};
+  for (std::size_t from = 0, length = 1; length <= 5; ++length) {
+    auto const to = row.size();
+    for (; from < to; ++from)
+      for (char const letter : letters) row.push_back(row[from] + letter);
+  }
+  for (auto const& tail : row) {
+    auto const text = "MD" + tail;
+    auto const read = year_of(text);
+    auto const at = known.find(tail);
+    CAPTURE(text);
+    if (at != known.end()) CHECK(read == 1500 + at->second);
+    // four of a letter are never taken away, letters of five never stand twice, and none is taken from its double
+    for (std::string const never : {"IIIIV", "IIIIL", "IIIV", "IIIL", "XXXL", "XXXXL", "XXXC", "VV",  "LL",  "VX",
+                                    "VIL",   "VIIL",  "XVL",  "XIL",  "XIIL", "LXC",   "IVI",  "IXI", "XCX", "XLX"})
+      if (tail.find(never) != tail.npos) CHECK_FALSE(read);
+  }
+  for (std::string const text : {"MDCXXXVIIL", "MDCXVIIL", "M.D.C.XVIIL", "M. D. IIIX", "MDLC", "MDDC", "M.D.IIIXX"}) {
+    CAPTURE(text);
+    CHECK_FALSE(read_date(text));
+  }
+}
+
+TEST_CASE("the turned C is typed in many ways") { // CIƆ IƆ: Spofford; the typed forms: common practice, no source
+  struct Typed {
+    std::string thousand, five_hundred;
+  };
+  for (int year = 1501; year < 1800; ++year) {
+    int const hundreds = year / 100 % 10 - 5;
+    for (auto const& [thousand, five_hundred] :
+         {Typed{"CIƆ", "IƆ"}, Typed{"cIɔ", "Iɔ"}, Typed{"CI)", "I)"}, Typed{"CIO", "IO"}, Typed{"cIo", "Io"},
+          Typed{"cio", "io"}, Typed{"CIC", "IC"}, Typed{"clɔ", "lɔ"}, Typed{"C|Ɔ", "|Ɔ"}, Typed{"(I)", "I)"},
+          Typed{"∞", "D"}, Typed{"ↀ", "D"}})
+      for (std::string const between : {".", " ", ". "}) {
+        bool const small = thousand[0] == 'c';
+        auto const head = thousand + between + five_hundred;
+        auto const hundred = repeated(small ? "c" : "C", hundreds);
+        for (auto const& text :
+             {head + between + hundred + (hundreds > 0 ? between : "") + below_hundred(year % 100, true),
+              head + hundred + between + below_hundred(year % 100, false)}) {
+          CAPTURE(text);
+          CHECK(year_of(text) == year);
+        }
+      }
+  }
+  CHECK(year_of("MDIC") == 1599); // no turned C: the numeral does not begin with one
+  for (std::string const text : {"CIO", "IO C VII", "Io.C", "CIC", "IOC VII"}) {
+    CAPTURE(text);
+    CHECK_FALSE(read_date(text));
+  }
+}
+
+TEST_CASE(
+    "the number after a blank is the day, if a month follows a numeral without blanks") { // common practice, no source
+  struct Day {
+    std::string text;
+    int year;
+  };
+  for (auto const& [text, year] :
+       {Day{"MDL. XII. Maii", 1550}, Day{"MDL. XII Maii", 1550}, Day{"M.D.C.V. XX Maii", 1605},
+        Day{"MDX. V. Kal. Maii", 1510}, Day{"MDXC. VI. Idus Martias", 1590}, Day{"MDCC. VI. id. Julii", 1700},
+        Day{"MDLXXX. IIII. Non. Aprilis", 1580}, Day{"die XII. Maii MDL", 1550}, Day{"MDL Maii XII", 1550},
+        // the blank divides the year itself
+        Day{"M D L XX. Venetiis", 1570}, Day{"MDC LXXII. Amstelodami", 1672}, Day{"M. DC. LXVII. Aug.", 1667}}) {
+    CAPTURE(text);
+    CHECK(year_of(text) == year);
+  }
+  for (std::string const text : {"MDC. L. Torrentinus", "M.D.C. C. Barker"}) { // a number, or the initial of a name
+    CAPTURE(text);
+    auto const date = read_date(text);
+    REQUIRE(date);
+    REQUIRE(date->warnings().size() == 1);
+    CHECK(date->warnings()[0].problem == Problem::year_clipped);
+  }
+}
