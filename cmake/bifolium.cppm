@@ -728,6 +728,7 @@ using bifolium::is_quotation_mark;
 using bifolium::is_roman_numeral;
 using bifolium::is_small;
 using bifolium::is_space;
+using bifolium::is_substitute;
 using bifolium::is_title_page_word;
 using bifolium::is_wanting_word;
 using bifolium::is_word_before_counts;

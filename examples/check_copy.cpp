@@ -24,7 +24,7 @@ Lists the leaves that a copy lacks, with their conjugates, and the leaves that i
 has twice or out of place. Compares evidence of joined leaves with the formula.
   FORMULA   the ideal copy: '8°: A-K8 L4(-L4)'
   LEAVES    the leaves that are present, in the order of the copy: 'A1-B2 B4-5 B7-L3';
-            a word may follow leaves: facsimile, supplied, mounted, torn, blank
+            a word may follow leaves: facsimile, manuscript, supplied, mounted, torn, blank
             or the leaves that are not: 'wants C3.6, K8 and all after L2'
             or 'all but B3,6'
   JOINTS    the evidence of joined leaves: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;

@@ -242,7 +242,9 @@ TEST_CASE("The states of a leaf have the words of a list") {
                                     {LeafInCopy::damaged, "damaged"},
                                     {LeafInCopy::mounted, "mounted"},
                                     {LeafInCopy::supplied, "supplied"},
-                                    {LeafInCopy::facsimile, "facsimile"}})
+                                    {LeafInCopy::facsimile, "facsimile"},
+                                    {LeafInCopy::manuscript, "manuscript"},
+                                    {LeafInCopy::typescript, "typescript"}})
     CHECK(to_words(state) == word);
 }
 

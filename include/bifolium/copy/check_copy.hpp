@@ -29,13 +29,13 @@ struct CopyChecked {
   std::vector<LeafSpan> repeated{}; ///< leaves that the copy has more than once, one entry for each further time
   /// leaves that the ideal copy does not have: a cancelled or deleted leaf that stayed in the book
   std::vector<LeafSpan> not_in_ideal{};
-  std::vector<LeafSpan> noted{};      ///< leaves listed with a word: blank, mounted, supplied, facsimile
+  std::vector<LeafSpan> noted{};      ///< leaves listed with a word: blank, mounted, supplied, facsimile, manuscript
   std::vector<Misplaced> misplaced{}; ///< the fewest leaves that must be moved so that all leaves are in order
   std::vector<JointJudged> joints{};  ///< evidence of joined leaves, in the order given, compared with the formula
   std::int64_t leaves_ideal{};        ///< leaves of the ideal copy
   /// leaves of this copy, including repeated leaves and those that the ideal copy does not have
   std::int64_t leaves_present{};
-  /// leaves of the ideal copy that the copy lacks; a facsimile does not count as the leaf
+  /// leaves of the ideal copy that the copy lacks; a facsimile or a manuscript does not count as the leaf
   std::int64_t leaves_wanting{};
   std::int64_t blanks_wanting{}; ///< lacking leaves that the formula notes as blank
   /// true if every leaf comes before the leaf it should follow; a book read from right to left was perhaps collated

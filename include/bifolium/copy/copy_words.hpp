@@ -151,7 +151,7 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, Wanti
   for (auto const& span : copy.noted) {
     if (!text.empty()) text += "; ";
     text += detail::span_words(book, span);
-    if (span.state == LeafInCopy::facsimile) text += " in";
+    if (is_substitute(span.state)) text += " in";
     (text += ' ') += to_words(span.state);
     if (span.state == LeafInCopy::supplied) text += " from another copy";
   }

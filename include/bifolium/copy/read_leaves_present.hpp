@@ -27,7 +27,7 @@ struct LeavesPresent {
 /// none. B3.6 are two leaves, B3 and B6; leaves between these two that the list names next are taken there: "B1.4 B2"
 /// is B1, B2 and B4. Inserted leaves are named as the formula prints them (χ1, a1-4) or by the leaf before them (A3+1).
 /// The list may name a leaf that the formula removes, since some copies still have it. A word after leaves gives their
-/// state: facsimile, supplied, blank, mounted, or a word for damage (torn, stained). A figure alone after a leaf is a
+/// state: facsimile, manuscript, supplied, blank, mounted, or a word for damage (torn, stained). A figure alone after a leaf is a
 /// leaf of the same gathering, "B1-3,5", or after a number of the book one of the book: "f. 3, 6".
 ///
 /// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there. "Wants C3.6 and all after
@@ -47,7 +47,8 @@ struct LeavesPresent {
 ///
 /// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are
 /// both signed A to B, "A-B A-B" is both. Doubts: name_of_several, unless the list has the name as often as the book;
-/// name_in_two_ways; wanting_in_every_copy; only_states_of_leaves.
+/// name_in_two_ways; leaf_or_word for a word such as Ej. or di that can be leaf E1 or d1; wanting_in_every_copy;
+/// only_states_of_leaves.
 ///
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
 /// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are, and for a word that a copy

@@ -89,7 +89,7 @@ public:
 
   void see(LeafSpan const& span) {
     if (span.state != LeafInCopy::original) result_.noted.push_back(span);
-    if (span.state == LeafInCopy::facsimile) { // the leaf itself is missing
+    if (is_substitute(span.state)) { // the leaf itself is missing
       joined_ = false;
       return;
     }

@@ -177,12 +177,19 @@ protected:
     }
     return between(word, *first, last);
   }
+  /// Returns true if the end of a run comes before its beginning. The numbers alone do not tell it of leaves that the
+  /// formula removes, which have none, nor of two gatherings beside one another: B-A would be a run of no leaves.
+  [[nodiscard]] static bool goes_backwards(End const& first, End const& last) {
+    if (first.leaf && last.leaf) return *last.leaf < *first.leaf;
+    if (last.gathering < first.gathering) return true;
+    bool const none = first.numbers.to < first.numbers.from || last.numbers.to < last.numbers.from;
+    return none ? last.numbers.to + 1 < first.numbers.from : last.numbers.to < first.numbers.from;
+  }
   /// Adds the leaves from one end of a run to the other.
   std::optional<Error> between(std::string_view word, End const& first, End const& last) {
     if (first.doubtful || last.doubtful) doubt_of_several(word, first.gathering);
     if (first.also_leaf || last.also_leaf) doubt(word, Problem::name_in_two_ways);
-    if (first.leaf && last.leaf && *last.leaf < *first.leaf) return error(Problem::run_goes_backwards, word);
-    if (last.numbers.to + 1 < first.numbers.from) return error(Problem::run_goes_backwards, word);
+    if (goes_backwards(first, last)) return error(Problem::run_goes_backwards, word);
     // a leaf that the formula removes is a span by itself
     LeafSpan spans[3]{};
     std::size_t count = 0;

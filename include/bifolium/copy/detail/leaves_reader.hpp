@@ -17,6 +17,7 @@
 #include <bifolium/copy/detail/leaf_runs.hpp>
 #include <bifolium/copy/detail/list_passages.hpp>
 #include <bifolium/copy/detail/list_words.hpp>
+#include <bifolium/copy/detail/words_like_leaves.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -32,6 +33,7 @@ class LeavesReader : LeafRuns {
   bool named_{false}; // the item is the gathering &, or e, and joins nothing
   char word_for_leaves_{
       '\0'};                 // the first letter of the word for leaves before the item, f. 3 or leaf 3, or a zero byte
+  bool roman_{false};        // the last item is a leaf with a Roman numeral
   std::size_t group_from_{}; // the spans of the items that "and" joins
   std::size_t stated_{0};    // how many spans have words for their state
 
@@ -99,8 +101,11 @@ class LeavesReader : LeafRuns {
     if (read_.spans.empty()) return error(Problem::not_a_reference, word);
     for (auto i = state_from(); i < item_to_; ++i) {
       stated_ += !wanting_ && read_.spans[i].state == LeafInCopy::original ? 1U : 0U;
-      read_.spans[i].state = state;
+      // A1 in manuscript facsimile; a facsimile that was mounted, or supplied by a binder, is still no leaf
+      bool const keeps = is_substitute(read_.spans[i].state) && state != LeafInCopy::facsimile;
+      if (!keeps) read_.spans[i].state = state;
     }
+    joined_ = false; // en fac-similé
     return {};
   }
   std::optional<Error> item(std::string_view word, std::optional<std::string_view> last) {
@@ -220,6 +225,42 @@ private:
     doubt(word, Problem::name_in_two_ways);
     return !wanting_;
   }
+  /// Returns the next word of the list that joins nothing.
+  [[nodiscard]] static std::string_view next_word(TextCursor after) noexcept {
+    after.take_while(is_between_items);
+    auto word = take_until_beside_names(after, is_between_items);
+    if (!is_joining_word(word)) return word;
+    after.take_while(is_between_items);
+    return take_until_beside_names(after, is_between_items);
+  }
+  /// Returns true if a word before the cursor, which can also be a leaf with a Roman numeral, is not one. What is neither
+  /// clearly one nor clearly the other is doubted, and is a leaf. Among other leaves with Roman numerals it is a leaf.
+  [[nodiscard]] bool is_no_leaf(std::string_view word, TextCursor after, std::optional<Error>& wrong) {
+    if (is_joining_word(word)) return false;
+    auto const like = word_like_leaf(word);
+    if (!like || names_gathering(book_, word)) return roman_ = names_roman_leaf(book_, word), false;
+    auto const next = next_word(after);
+    bool const leaf = find_reference(book_, word).has_value(), first = read_.spans.empty() && !begun_;
+    if (leaf && (roman_ || names_roman_leaf(book_, next))) return roman_ = true, false;
+    bool const blank = after.take_blanks();
+    bool const goes_on = blank && !after.at_end() && !is_between_items(after.character().value);
+    bool const names = !next.empty() && (names_gathering(book_, next) || find_reference(book_, next));
+    // the copy lacks what comes after the passage, or another word says how it is
+    bool const of_copy = after.at_end() ? after.at() < text_.size() : goes_on && !names;
+    bool const pointed = word.ends_with('.');
+    if (*like == WordLikeLeaf::copy && first && !wanting_ && (of_copy || pointed)) {
+      if (leaf && names) doubt(word, Problem::leaf_or_word);
+      return true;
+    }
+    if (*like >= WordLikeLeaf::number && first && !wanting_ && after.at_end() && of_copy) return true;
+    if (*like == WordLikeLeaf::of && first && wanting_ && goes_on) return true;
+    if (*like == WordLikeLeaf::number && goes_on && !names && counts_something(TextCursor{text_, position(word)})) {
+      wrong = error(Problem::leaves_not_named, word);
+      return true;
+    }
+    if (leaf) doubt(word, Problem::leaf_or_word);
+    return false;
+  }
   /// Takes one word, or more that belong together: f. 3, B3 to 6.
   std::optional<Error> take_item(TextCursor& cursor) {
     auto const first = small_letter(cursor.peek());
@@ -229,6 +270,7 @@ private:
       figures_ = Figures::none;
     auto const word = take_until_beside_names(cursor, is_between_items);
     named_ = is_joining_word(word) && is_gathering(word, cursor);
+    if (std::optional<Error> wrong; !at_number && is_no_leaf(word, cursor, wrong)) return wrong;
     auto const end = take_end(cursor);
     if (!at_number) return item(word, end);
     figures_ = Figures::of_book, last_ = LeafOfBook{};

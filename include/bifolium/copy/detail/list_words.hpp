@@ -27,20 +27,33 @@ template <std::size_t N>
                                      "shaved"sv,  "wormed"sv, "holed"sv,     "soiled"sv,   "trimmed"sv, "remargined"sv};
   return is_one_of(word, words);
 }
-/// Returns true for a word that says of what kind the leaf is that stands in the place of another: supplied in manuscript.
-[[nodiscard]] inline bool is_word_for_facsimile(std::string_view word) noexcept {
-  constexpr std::string_view words[]{"facs"sv,        "manuscript"sv, "ms"sv,        "photographic"sv,
-                                     "photostatic"sv, "photostat"sv,  "photocopy"sv, "typescript"sv};
-  return is_any(word, words);
+/// Returns what stands in the place of a leaf as a word says: A1 supplied in manuscript, f. A1 en fac-similé. What was
+/// written by hand or typed is no facsimile, since it does not show what the leaf looked like.
+[[nodiscard]] inline std::optional<LeafInCopy> substitute_of(std::string_view word) noexcept {
+  constexpr std::string_view facsimile[]{"facsimile"sv,        "facsimiles"sv,      "facs"sv,          "photographic"sv,
+                                         "photostatic"sv,      "photostat"sv,       "photocopy"sv,     "xerox"sv,
+                                         "Faksimile"sv,        "Fotokopie"sv,       "Kopie"sv,         "fac-simile"sv,
+                                         "fac-similé"sv,       "facsimilé"sv,       "photocopie"sv,    "fotocopia"sv,
+                                         "facsímil"sv,         "facsímile"sv,       "facsimil"sv,      "fotokopie"sv,
+                                         "fac-simile\u0301"sv, "facsimile\u0301"sv, "facsi\u0301mil"sv};
+  constexpr std::string_view manuscript[]{
+      "manuscript"sv,      "ms"sv,          "mss"sv,        "handwritten"sv, "Handschrift"sv,
+      "handschriftlich"sv, "handschr"sv,    "hschr"sv,      "manuscrit"sv,   "manuscrite"sv,
+      "manoscritto"sv,     "manoscritta"sv, "manuscrito"sv, "manuscrita"sv};
+  constexpr std::string_view typescript[]{"typescript"sv, "typewritten"sv, "maschinenschriftlich"sv};
+  if (is_any(word, facsimile)) return LeafInCopy::facsimile;
+  if (is_any(word, manuscript)) return LeafInCopy::manuscript;
+  if (is_any(word, typescript)) return LeafInCopy::typescript;
+  return std::nullopt;
 }
 /// Reads a word for the leaves before it, with or without parentheses: facsimile, (facsimile).
 [[nodiscard]] inline std::optional<LeafInCopy> state_of(std::string_view word) {
   if (word.starts_with('(')) word.remove_prefix(1);
   while (word.ends_with(')') || word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
-  if (is_word_for_facsimile(word)) return LeafInCopy::facsimile;
+  if (auto const substitute = substitute_of(word)) return substitute;
   if (is_blank_word(word)) return LeafInCopy::blank;
-  for (auto const state : {LeafInCopy::mounted, LeafInCopy::supplied, LeafInCopy::facsimile})
-    if (word == to_words(state)) return state;
+  for (auto const state : {LeafInCopy::mounted, LeafInCopy::supplied})
+    if (equal_in_any_case(word, to_words(state))) return state;
   if (is_damage_word(word)) return LeafInCopy::damaged;
   return std::nullopt;
 }
@@ -52,8 +65,8 @@ template <std::size_t N>
 /// Returns true for a word that may come between a leaf and its state: A1 which is supplied in manuscript facsimile
 /// from another copy.
 [[nodiscard]] inline bool is_word_before_state(std::string_view word) noexcept {
-  constexpr std::string_view words[]{"in"sv,   "is"sv,   "are"sv,  "both"sv,    "which"sv,
-                                     "also"sv, "from"sv, "copy"sv, "another"sv, "inclusive"sv};
+  constexpr std::string_view words[]{"in"sv,   "is"sv,      "are"sv,       "both"sv, "which"sv, "also"sv, "from"sv,
+                                     "copy"sv, "another"sv, "inclusive"sv, "als"sv,  "im"sv,    "en"sv};
   return is_one_of(word, words);
 }
 /// Returns true for a word that may come before the leaves that are wanting: wants the bifolium A1.8.
@@ -66,8 +79,15 @@ template <std::size_t N>
 }
 /// Returns true for a word that only says that a copy is described: this copy.
 [[nodiscard]] inline bool is_word_for_copy(std::string_view word) noexcept {
-  constexpr std::string_view words[]{"this"sv,       "the"sv,       "copy"sv,     "exemplar"sv,  "es"sv,
-                                     "exemplaire"sv, "esemplare"sv, "ejemplar"sv, "exemplaar"sv, "il"sv};
+  constexpr std::string_view words[]{
+      "this"sv,      "the"sv,     "our"sv,          "copy"sv,         "exemplar"sv,    "dies"sv,
+      "dieses"sv,    "unser"sv,   "das"sv,          "es"sv,           "le"sv,          "cet"sv,
+      "notre"sv,     "il"sv,      "lo"sv,           "exemplaire"sv,   "esemplare"sv,   "el"sv,
+      "este"sv,      "nuestro"sv, "ejemplar"sv,     "dit"sv,          "ons"sv,         "het"sv,
+      "exemplaar"sv, "ex"sv,      "expl"sv,         "exempl"sv,       "exemp"sv,       "esempl"sv,
+      "ej"sv,        "ejempl"sv,  "l'exemplaire"sv, "l’exemplaire"sv, "l'esemplare"sv, "l’esemplare"sv,
+      "l'ex"sv,      "l’ex"sv};
+  while (word.ends_with(':') || word.ends_with('.')) word.remove_suffix(1);
   return is_one_of(word, words);
 }
 /// Words for what is printed on a leaf, which catalogues add to it, A1 (title), or write in its place (common practice,

@@ -325,6 +325,8 @@ BIFOLIUM_PROBLEM(330, wanting_after_leaves, "'{found}' comes after the leaves of
 BIFOLIUM_PROBLEM(338, only_states_of_leaves, "'{found}' says in what state leaves are, and not which leaves the copy has: the others were taken to be there")
 /// Doubtful: `ii` in a book with gatherings i and 2i, `2/1, 3` in one with a gathering 3, or `z & A` in one with &.
 BIFOLIUM_PROBLEM(350, name_in_two_ways, "'{found}' can be the name of a gathering of this book, but also a leaf of another or a word between leaves: name the leaves of the gathering, as in 3/1-8")
+/// Doubtful: `Ej.`, ejemplar or leaf E1; `di`, of or leaf d1.
+BIFOLIUM_PROBLEM(360, leaf_or_word, "'{found}' is a word, but can also be a leaf with its number in Roman numerals: write leaves in figures, as in E1")
 /// `wants A-C except D1`: the leaf that is excepted is not among those that are wanting.
 BIFOLIUM_PROBLEM(351, exception_of_nothing, "'{found}' is taken out of leaves that are wanting and is not one of them")
 /// A range of pages in the parenthesis of several volumes.

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+// Words that can also be the name of a leaf, and runs from every leaf of a book to every other. The words are those of notes in
+// catalogues (common practice, no source), their leaves are counted by hand. That old catalogues number leaves of gatherings in
+// Roman numerals: Bowers, Principles of Bibliographical Description (1949), ch. 5, from memory.
+#include <bifolium/collation.hpp>
+#include <bifolium/copy.hpp>
+
+#include "check.hpp"
+
+#include <set>
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+struct Read {
+  std::string wanting;
+  std::vector<Problem> doubts{};
+};
+Read read_of(IdealCopy const& book, std::string const& text) {
+  auto const read = read_leaves_present(book, text);
+  if (!read) return {"refused: " + std::string{identifier(read.error().problem)}};
+  Read result{wants(book, check_copy(book, read->spans))};
+  for (auto const& doubt : read->warnings()) result.doubts.push_back(doubt.problem);
+  return result;
+}
+
+} // namespace
+
+TEST_CASE("a word for a copy is no leaf, in whatever book and language") {
+  for (std::string const formula : {"8°: A-Z¹²", "8°: a-z¹²", "4°: π² A-K⁸ L⁴", "8°: a-k⁸"}) {
+    CAPTURE(formula);
+    IdealCopy const book{*read_formula(formula)};
+    bool const capital = formula.find('A') != std::string::npos;
+    std::string const a1 = capital ? "A1" : "a1", wanting = "wants " + a1;
+    for (std::string const copy :
+         {"Ej.",      "ej.",        "Ex.",       "ex.",      "Expl.",    "Exempl.",        "Esempl.",
+          "Ejempl.",  "Ej",         "Ex",        "El ej.",   "Le ex.",   "L'ex.",          "L’exemplaire",
+          "Exemplar", "Exemplaire", "Esemplare", "Ejemplar", "Our copy", "Unser Exemplar", "Dit ex."}) {
+      CAPTURE(copy);
+      for (std::string const lacks :
+           {" falto de ", " lacks ", ": lacks ", " incompleto: falta ", " incomplet: manque ", ", wanting ", " fehlt ",
+            " mancante della c. ", " ohne ", " sans ", " senza ", " sin "}) {
+        CAPTURE(lacks);
+        if (copy.size() == 2 && lacks[0] == ',') continue; // leaf E1, and A1 wanting?
+        auto const read = read_of(book, copy + lacks + a1);
+        CHECK(read.wanting == wanting);
+        CHECK(read.doubts.empty());
+      }
+      for (std::string const whole : {" completo", " complete", " vollständig", " complet"}) {
+        CAPTURE(whole);
+        CHECK(read_of(book, copy + whole).wanting.empty());
+        CHECK(read_of(book, copy + whole).doubts.empty());
+      }
+    }
+  }
+}
+
+TEST_CASE("every leaf named by a letter and a Roman numeral is read or doubted") {
+  // every letter and every leaf of a gathering of twelve: if the name is a word, it is doubted
+  std::set<std::string> const words{"ai", "ci",  "di",  "fi",  "hi",  "li",  "mi",  "ni",  "si",  "ti",
+                                    "ex", "six", "dix", "fix", "mix", "nix", "bij", "hij", "mij", "zij"};
+  constexpr char const* numerals[]{"i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"};
+  constexpr char const* old[]{"j", "ij", "iij", "iiij", "v", "vj", "vij", "viij", "ix", "x", "xj", "xij"};
+  int read = 0, doubted = 0;
+  for (bool const capital : {false, true}) {
+    IdealCopy const book{*read_formula(capital ? "12°: A-Z¹²" : "12°: a-z¹²")};
+    for (char const letter : std::string_view{"abcdefghiklmnopqrstvxyz"}) {
+      std::string const mark(1, static_cast<char>(capital ? letter - 'a' + 'A' : letter));
+      for (int leaf = 1; leaf <= 12; ++leaf)
+        for (auto const* const numeral : {numerals[leaf - 1], old[leaf - 1]}) {
+          auto const name = mark + numeral;
+          CAPTURE(name);
+          if (letter == 'i' || letter == 'v' || letter == 'x' || letter == 'p') continue; // numbers, and pi
+          if (name.substr(1) == mark || numeral == std::string_view{"v"}) continue;       // dd, or a verso
+          auto const one = read_of(book, "wants " + name);
+          CHECK(one.wanting == "wants " + mark + std::to_string(leaf));
+          bool const word = words.contains(static_cast<char>(letter) + std::string{numeral});
+          bool const spanish = letter == 'e' && numeral == std::string_view{"j"};
+          CHECK((one.doubts == std::vector{Problem::leaf_or_word}) == (word || spanish));
+          ++read, doubted += word || spanish ? 1 : 0;
+          // among other leaves with such numerals it can only be a leaf
+          if (leaf < 8) CHECK(read_of(book, "wants " + name + ", " + mark + "viij").doubts.empty());
+        }
+    }
+  }
+  CHECK(read > 500);
+  CHECK(doubted > 30);
+}
+
+TEST_CASE("small words of a sentence are no leaves") {
+  IdealCopy const book{*read_formula("12°: a-z¹²")};
+  for (std::string const text : {"mancante di a1", "mancano di a1", "priva di a1", "ci manca a1", "vi manca a1",
+                                 "vi mancano le cc. a1", "ej. falto de a1", "ex. lacks a1"}) {
+    CAPTURE(text);
+    auto const read = read_of(book, text);
+    CHECK(read.wanting == "wants a1");
+    CHECK(read.doubts.empty());
+  }
+  for (std::string const text : {"wants six leaves", "lacks dix feuillets", "wants vi leaves", "wants xij ff."}) {
+    CAPTURE(text);
+    CHECK(read_of(book, text).wanting == "refused: leaves_not_named");
+  }
+  for (std::string const text : {"a1-12 si", "wants a1 mi", "wants di", "ex. a1", "ej., a2", "wants iv", "Di."}) {
+    CAPTURE(text);
+    auto const read = read_of(book, text);
+    if (read.wanting.starts_with("refused")) continue; // as good as a doubt
+    bool told = false;
+    for (auto const doubt : read.doubts) told = told || doubt == Problem::leaf_or_word;
+    CHECK(told);
+  }
+  auto const read = read_of(book, "lacks aij, dj and ex");
+  CHECK(read.wanting == "wants a2, d1, e10");
+  CHECK(read.doubts.empty());
+}
+
+TEST_CASE("no run of a book is read backwards") { // the order of leaves is that of the formula
+  for (std::string const formula : {"4°: π² A-B⁴ C²", "4°: A⁴(A1+a², A3+χ1) B⁴(−B1) C²",
+                                    "4°: A⁴(−A4) B⁴(−B1,4) C²(−C1)", "8°: A⁴(A2+a-b²) B1 C⁴"}) {
+    CAPTURE(formula);
+    IdealCopy const book{*read_formula(formula)};
+    struct End {
+      std::string name;
+      std::int64_t from, to; // the numbers of its leaves
+    };
+    std::vector<End> ends;
+    for (std::int64_t n = 1; n <= book.leaves(); ++n)
+      ends.push_back({write_reference(book, {*book.leaf_of_number(n), LeafSide::not_said}), n, n});
+    for (std::string const mark : {"π", "A", "B", "C", "a", "b"}) {
+      auto const signature = *read_signature(mark);
+      if (auto const found = book.find(signature)) {
+        auto const all = book.numbers_of(found->gathering);
+        ends.push_back({mark, all.from, all.to});
+      } else if (auto const inserted = book.find_inserted(signature)) {
+        ends.push_back({mark, inserted->from, inserted->to});
+      }
+    }
+    int backwards = 0;
+    for (auto const& first : ends)
+      for (auto const& last : ends) {
+        auto const run = first.name + "-" + last.name;
+        CAPTURE(run);
+        for (std::string const before : {"", "wants "}) {
+          auto const read = read_leaves_present(book, before + run);
+          if (last.to < first.from) {
+            ++backwards;
+            REQUIRE_FALSE(read);
+            CHECK(read.error().problem == Problem::run_goes_backwards);
+          } else if (first.from <= last.from && first.to <= last.to) {
+            REQUIRE(read);
+            auto const copy = check_copy(book, read->spans);
+            auto const there = last.to - first.from + 1;
+            CHECK(copy.leaves_present == (before.empty() ? there : book.leaves() - there));
+          }
+        }
+      }
+    CHECK(backwards > 50);
+  }
+}
