@@ -5,6 +5,7 @@
 #include "support/arguments.hpp"
 #include "support/audit_answer.hpp"
 #include "support/audit_summary.hpp"
+#include "support/looked_at.hpp"
 #include "support/marc_exchange.hpp"
 #include "support/records_in_order.hpp"
 #include "support/tsv.hpp"
@@ -77,41 +78,6 @@ Audit examined(RecordTexts const& texts, Conventions const& conventions) {
   return audit;
 }
 
-/// A source whose first bytes were looked at.
-class LookedAt : public Source {
-  Source& source_;
-  std::string first_{};
-  std::size_t given_{};
-
-public:
-  explicit LookedAt(Source& source) : source_{source} {
-    char room[4096];
-    auto const could_be_leader = [&] { return first_.size() < 24 && first_[0] >= '0' && first_[0] <= '9'; };
-    while (first_.find_first_not_of(" \t\r\n") == first_.npos || could_be_leader()) {
-      auto const taken = source_.read(room, sizeof room);
-      if (taken == 0) return;
-      first_.append(room, taken);
-    }
-  }
-  std::size_t read(char* to, std::size_t room) override {
-    if (given_ == first_.size()) return source_.read(to, room);
-    auto const taken = first_.copy(to, room, given_);
-    given_ += taken;
-    return taken;
-  }
-  /// What is there begins as XML does.
-  [[nodiscard]] bool is_xml() const {
-    auto const mark = first_.starts_with("\xEF\xBB\xBF") ? std::size_t{3} : 0;
-    auto const first = first_.find_first_not_of(" \t\r\n", mark);
-    return first != first_.npos && first_[first] == '<';
-  }
-  /// What is there begins with a leader: five digits, and the lengths of indicators and subfield codes.
-  [[nodiscard]] bool is_exchange() const {
-    return first_.size() >= 24 && first_.find_first_not_of("0123456789") >= 5 && first_[10] == '2' &&
-           first_[11] == '2' && first_.find('\t') >= 24;
-  }
-};
-
 /// Takes all records of a source: `take(record)`.
 template <class Take> void read_table(Source& source, InputLimits limits, Take take) {
   Lines lines{source, limits};
@@ -130,7 +96,8 @@ template <class Take> void read_table(Source& source, InputLimits limits, Take t
     take({lines.number(), std::move(texts), {}});
   }
 }
-template <class Take> void read_exchange(Source& source, Take take) {
+template <class Take> void read_exchange(LookedAt& source, Take take) {
+  source.pass_over_blanks();
   MarcExchange records{source};
   for (std::uint64_t number = 1; auto const record = records.next(); ++number)
     take({number, record->texts(), record->empty() ? records.wrong() : ""});

@@ -119,6 +119,19 @@ while IFS='|' read -r words input; do
   tr '\n' '\r' <"$input" >"$work/changed"
   run "$work/changed" "${command[@]}"
   cmp -s "$work/out" "$work/plain" || fail "$words, lines ended by CR: another answer"
+  # lines without a word before it, and without end
+  for blank in '\n' ' '; do
+    { head -c 1000 /dev/zero | tr '\0' "$blank" && cat "$input"; } >"$work/changed"
+    timeout 120 "${command[@]}" <"$work/changed" >"$work/out" 2>"$work/err"
+    code=$?
+    expect "$words, blanks before it" $((code != 0)) # a sentence, if it is not read
+    [ "$code" -eq 0 ] || [ -s "$work/err" ] || fail "$words, blanks before it: no sentence"
+    head -c 1200000 /dev/zero | tr '\0' "$blank" >"$work/changed"
+    timeout 120 "${command[@]}" <"$work/changed" >"$work/out" 2>"$work/err"
+    code=$?
+    expect "$words, nothing but blanks" $((code != 0))
+    [ "$code" -eq 0 ] || [ -s "$work/err" ] || fail "$words, nothing but blanks: no sentence"
+  done
 done < <(commands)
 
 # A wrong option or value of an option is named, and so is what would be right.

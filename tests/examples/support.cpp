@@ -9,6 +9,7 @@
 #include "support/decimal.hpp"
 #include "support/input.hpp"
 #include "support/leaf_told.hpp"
+#include "support/looked_at.hpp"
 #include "support/observed.hpp"
 #include "support/shown.hpp"
 #include "support/tsv.hpp"
@@ -16,8 +17,11 @@
 #include <algorithm>
 #include <atomic>
 #include <cmath>
+#include <cstdlib>
 #include <doctest/doctest.h>
 #include <map>
+#include <new>
+#include <optional>
 #include <random>
 #include <sstream>
 #include <stdexcept>
@@ -25,6 +29,19 @@
 #include <vector>
 
 using namespace support;
+
+namespace {
+thread_local std::optional<int> pieces_left; // of memory that this thread still gets; no value: as many as it asks for
+}
+
+void* operator new(std::size_t size) {
+  if (pieces_left && (*pieces_left)-- <= 0) throw std::bad_alloc{};
+  auto* const place = std::malloc(size == 0 ? 1 : size);
+  if (place == nullptr) throw std::bad_alloc{};
+  return place;
+}
+void operator delete(void* at) noexcept { std::free(at); }
+void operator delete(void* at, std::size_t) noexcept { std::free(at); }
 
 namespace {
 
@@ -370,6 +387,81 @@ TEST_CASE("work is done once each, on however many threads, and what a thread th
                               }),
                     std::runtime_error);
   }
+}
+
+TEST_CASE("work is done, or memory is told to be missing, wherever it ends while threads are started") {
+  for (std::size_t threads : {1U, 2U, 5U}) {
+    int failures = 0;
+    for (int pieces = 0; pieces < 20; ++pieces) {
+      CAPTURE(threads);
+      CAPTURE(pieces);
+      std::vector<std::atomic<int>> done(1000);
+      bool told = false;
+      try {
+        pieces_left = pieces;
+        share_out(done.size(), threads, [&](std::size_t i) { ++done[i]; });
+        pieces_left.reset();
+      } catch (std::bad_alloc const&) {
+        pieces_left.reset();
+        told = true, ++failures;
+      }
+      bool const whole = std::all_of(done.begin(), done.end(), [](auto const& one) { return one == 1; });
+      CHECK(whole != told);
+    }
+    CHECK(failures <= 1); // a place for the threads is all that it needs
+  }
+}
+
+TEST_CASE("the form of an input is recognised after any blanks, however its bytes come, and no byte is lost") {
+  struct Form {
+    std::string text;
+    bool xml, exchange;
+  };
+  // the leader of a record of MARC 21, as the Library of Congress describes it (MARC 21 Record Structure)
+  Form const forms[]{{"formula\tpagination\nA8\t16 p.\n", false, false},
+                     {"\tformula\n1\tA8\n", false, false},
+                     {"1\n2\n", false, false},
+                     {"<?xml version='1.0'?><collection/>", true, false},
+                     {"<record/>", true, false},
+                     {"00286nam a2200085 i 4500001000700000", false, true},
+                     {"00286nam a2200085 i 4500", false, true},
+                     {"00286nam a2200085 i", false, false}, // no whole leader
+                     {"", false, false}};
+  std::string const blanks[]{"", "\n", "\r\n", "\r", " ", "\t", " \t\n\n  ", std::string(5000, '\n')};
+  for (auto const& form : forms)
+    for (std::string const mark : {"", "\xEF\xBB\xBF"})
+      for (auto const& blank : blanks)
+        for (std::size_t most : {1U, 2U, 7U, 100'000U}) {
+          auto const before = mark + blank;
+          auto const text = before + form.text;
+          CAPTURE(text);
+          CAPTURE(most);
+          for (bool const passed_over : {false, true}) {
+            Pieces pieces{text, 7, most};
+            LookedAt source{pieces};
+            CHECK(source.is_xml() == form.xml);
+            CHECK(source.is_exchange() == form.exchange);
+            auto given = text;
+            if (passed_over) {
+              source.pass_over_blanks();
+              auto const start = text.find_first_not_of(" \t\r\n", mark.size());
+              given = start == text.npos ? "" : text.substr(start);
+            }
+            std::string read;
+            char room[64];
+            while (auto const taken = source.read(room, sizeof room)) read.append(room, taken);
+            CHECK(read == given);
+          }
+        }
+  for (std::string const unit : {"\n", "\r\n", " ", "\t", " \t\r\n"})
+    for (auto const& form : forms) {
+      std::string text;
+      while (text.size() < (std::size_t{2} << 20U)) text += unit;
+      text += form.text;
+      TextSource source{text};
+      CHECK_THROWS_WITH_AS(LookedAt{source},
+                           "the input begins with more than 1048576 blanks, so its form cannot be recognised", Failure);
+    }
 }
 
 TEST_CASE("questions asked before are answered alike, whatever was forgotten in between") {

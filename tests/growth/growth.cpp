@@ -22,9 +22,11 @@
 
 #include "growth/measure.hpp"
 #include "support/answers.hpp"
+#include "support/looked_at.hpp"
 #include "support/record.hpp"
 #include "support/tsv.hpp"
 
+#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <sstream>
@@ -512,6 +514,12 @@ std::vector<Case> tables() {
          counted([&] {
            while (lines.next()) static_cast<void>(support::split(lines.text()));
          });
+       }},
+      {"table: blanks before it",
+       [](int n) {
+         auto const text = std::string((std::min)(static_cast<std::size_t>(n) * 200, std::size_t{1} << 20U), '\n');
+         support::TextSource source{text};
+         counted([&] { static_cast<void>(support::LookedAt{source}.is_xml()); });
        }},
       {"table: tabs",
        [](int n) {
