@@ -16,7 +16,6 @@
 #include <ostream>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <thread>
 #include <unordered_map>
 #include <utility>
@@ -64,7 +63,8 @@ template <class Work> void share_out(std::size_t count, std::size_t threads, Wor
   others.reserve(threads);
   try {
     for (std::size_t t = 1; t < threads && t * worth_a_thread < count; ++t) others.emplace_back(some);
-  } catch (std::system_error const&) { // no more threads: those there are do it
+  } catch (
+      ...) { // no more threads, or no memory for one: those there are do it, and must be joined whatever was thrown
   }
   some();
   for (auto& other : others) other.join();
