@@ -497,6 +497,11 @@ TEST_CASE("leaves and sizes as records write them") {
   STATIC_CHECK(read_gathering_sizes("in 8s") == GatheringSizes{8});
   CHECK(*read_word<ChainLines>("Vertical") == ChainLines::vertical);
   STATIC_CHECK(read_gathering_sizes("8;4") == GatheringSizes{8, 4});
+  STATIC_CHECK(read_gathering_sizes("8 and 4") == GatheringSizes{8, 4});
+  STATIC_CHECK(read_gathering_sizes("in 8s and 4s") == GatheringSizes{8, 4});
+  STATIC_CHECK(read_gathering_sizes("8s & 4s") == GatheringSizes{8, 4});
+  CHECK_FALSE(read_gathering_sizes("8 and"));
+  CHECK_FALSE(read_gathering_sizes("8 andes 4"));
   STATIC_CHECK(read_gathering_sizes("8.4.8.4") == GatheringSizes{8, 4});
   CHECK(read_gathering_sizes("12/6") == GatheringSizes{12, 6});
   CHECK(read_gathering_sizes("8.4.6").error().place->column == 5);

@@ -5,6 +5,7 @@
 #   compiled    a project that has the largest functions compiled once, by a component of the package
 #   accept      a project asks for a version and finds the package; it is not built
 #   refuse      the same must fail, and say which version was considered
+#   component   a component that there is not must fail, and say which there is
 #   carried     a project that builds the source along (HOW: add_subdirectory or FetchContent), exports, and is depended on
 #   old_cmake   the package read as CMake 3.16 would, which knows no file sets (simulated)
 #   absolute    installs headers into a directory given as a whole path
@@ -80,6 +81,19 @@ elseif(CASE STREQUAL "refuse")
   if(NOT failed OR NOT out MATCHES "bifolium-config.cmake, version: ${VERSION}")
     message(FATAL_ERROR "version ${WANTED} was not refused as it should be:\n${out}")
   endif()
+elseif(CASE STREQUAL "component")
+  foreach(component IN ITEMS compild Compiled headers)
+    execute_process(
+      COMMAND ${CMAKE_COMMAND} -S "${SOURCE}/tests/package/consumer" -B "${WORK}/component_${component}" "-DCMAKE_CXX_COMPILER=${CXX}"
+              "-DCMAKE_PREFIX_PATH=${moved}" -DCOMPONENT=${component} -DHOW_MUCH=REQUIRED
+      RESULT_VARIABLE failed
+      OUTPUT_VARIABLE out
+      ERROR_VARIABLE out)
+    string(REGEX REPLACE "[ \n]+" " " out "${out}")
+    if(NOT failed OR NOT out MATCHES "bifolium has no component '${component}': it has one, 'compiled'")
+      message(FATAL_ERROR "component ${component} was not refused as it should be:\n${out}")
+    endif()
+  endforeach()
 elseif(CASE STREQUAL "carried")
   set(source "-DBIFOLIUM_SOURCE=${SOURCE}")
   if(HOW STREQUAL "FetchContent")

@@ -4,9 +4,7 @@
 /// that number is asked for where it is needed.
 #pragma once
 
-#include <bifolium/core/broken.hpp>
-
-#include <concepts>
+#include <bifolium/core/checked.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -23,8 +21,13 @@ public:
   constexpr FoldedLeaves() = default;
   /// Makes one leaf. Precondition: at least 1.
   constexpr FoldedLeaves(int leaf) : FoldedLeaves{leaf, leaf} {}
-  /// Refuses a floating-point number.
-  template <std::floating_point Number> FoldedLeaves(Number leaf) = delete;
+  /// The same of a number of a wider type. Precondition: it fits in an int. No other number is taken.
+  template <detail::ChangesAs<int> Number>
+  constexpr FoldedLeaves(Number leaf) : FoldedLeaves{detail::unchanged<int>(leaf)} {}
+  /// The same of two such numbers.
+  template <class First, class Last>
+  requires(detail::ChangesAs<First, int> || detail::ChangesAs<Last, int>) constexpr FoldedLeaves(First first, Last last)
+      : FoldedLeaves{detail::unchanged<int>(first), detail::unchanged<int>(last)} {}
   /// Makes the leaves from one to another, including both. Precondition: at least 1, and the last is not before the first.
   constexpr FoldedLeaves(int first, int last) : first_{first}, last_{last} {
     if (first < 1) broken("the leaves of a gathering count from 1");

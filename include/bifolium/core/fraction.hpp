@@ -33,11 +33,7 @@ public:
   /// Converts a whole number. Precondition: it fits in a signed 64-bit number.
   template <class Whole>
   requires std::is_integral_v<Whole>
-  constexpr Fraction(Whole whole) : numerator_{static_cast<std::int64_t>(whole)} {
-    static_assert(!std::is_same_v<Whole, bool>, "true and false are not numbers: write 1 or 0");
-    if constexpr (std::is_unsigned_v<Whole> && sizeof(Whole) >= sizeof(std::int64_t))
-      if (whole > static_cast<Whole>(INT64_MAX)) broken("the whole number does not fit in a fraction");
-  }
+  constexpr Fraction(Whole whole) : numerator_{detail::unchanged<std::int64_t>(whole)} {}
   /// Makes `numerator` / `denominator` in lowest terms. Precondition: `denominator` is above zero.
   constexpr Fraction(std::int64_t numerator, std::int64_t denominator)
       : numerator_{numerator}, denominator_{denominator} {
@@ -47,6 +43,13 @@ public:
     numerator_ /= both;
     denominator_ /= both;
   }
+  /// The same of numbers of wider types. Preconditions: each fits in a signed 64-bit number; `denominator` is above zero.
+  template <class Numerator, class Denominator>
+  requires(std::is_integral_v<Numerator>&& std::is_integral_v<Denominator> &&
+           (detail::ChangesAs<Numerator, std::int64_t> ||
+            detail::ChangesAs<Denominator, std::int64_t>)) constexpr Fraction(Numerator numerator,
+                                                                              Denominator denominator)
+      : Fraction{detail::unchanged<std::int64_t>(numerator), detail::unchanged<std::int64_t>(denominator)} {}
   // Compilers show the line of a deleted function, so the sentence is on it.
   // clang-format off
   Fraction(double) = delete; // a floating-point number is not exact: write Fraction{16, 5}, 3.2_percent or read_fraction("3.2")

@@ -24,6 +24,15 @@ public:
   constexpr OptionalNumber(std::nullopt_t) {}
   /// Takes an optional number as it is.
   constexpr OptionalNumber(std::optional<Integer> number) : number_{number} {}
+  /// Takes an optional number of another type, which std::optional would convert by itself. Precondition: it fits.
+  template <std::integral Number>
+  constexpr OptionalNumber(std::optional<Number> const& number)
+      : OptionalNumber{number ? OptionalNumber{*number} : OptionalNumber{}} {}
+  /// Refuses an optional floating-point number.
+  template <std::floating_point Number> constexpr OptionalNumber(std::optional<Number> const&) {
+    static_assert(sizeof(Number) == 0,
+                  "a whole number is wanted, as a fraction would be lost: round it, or take a smaller unit");
+  }
   /// Takes a whole number. Precondition: it fits.
   template <std::integral Number> constexpr OptionalNumber(Number number) : number_{static_cast<Integer>(number)} {
     if (!std::in_range<Integer>(number)) broken("the number does not fit into this field");

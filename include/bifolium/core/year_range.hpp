@@ -3,7 +3,7 @@
 /// century or "about 1580", so the library uses ranges everywhere.
 #pragma once
 
-#include <bifolium/core/config.hpp>
+#include <bifolium/core/checked.hpp>
 
 #include <climits>
 #include <cstddef>
@@ -17,12 +17,6 @@ inline namespace v0 {
 /// Incunables are the books printed to the end of this year.
 inline constexpr int last_incunable_year = 1500;
 
-namespace detail {
-/// A number that the language would convert to a year, with its fraction or its meaning lost.
-template <class T>
-concept NoYear = std::is_floating_point_v<T> || std::is_same_v<T, bool> || std::is_same_v<T, char>;
-} // namespace detail
-
 /// A range of years, including both ends. The type accepts any two numbers; a function that takes a range says which
 /// ranges it refuses.
 struct YearRange {
@@ -35,7 +29,7 @@ struct YearRange {
   /// Refuses what is not a whole number. It is not deleted, since compilers would then reject `observe({.year = 1725.5})`
   /// without this sentence.
   template <class Number>
-  requires detail::NoYear<Number>
+  requires detail::NoWholeNumber<Number>
   constexpr YearRange(Number) {
     static_assert(sizeof(Number) == 0, "a year is a whole number: write 1725, or YearRange{1720, 1729}");
   }
@@ -46,6 +40,14 @@ struct YearRange {
   }
   /// Makes a range from the first year to the last, including both.
   constexpr YearRange(int first, int last) : from{first}, to{last} {}
+  /// The same of numbers of wider types. Precondition: each fits in an int.
+  template <class Number>
+  requires(detail::ChangesAs<Number, int> && !detail::NoWholeNumber<Number>) constexpr YearRange(Number year)
+      : YearRange{detail::unchanged<int>(year)} {}
+  /// The same of two numbers, of which one or both are of wider types; others are refused with a sentence.
+  template <class First, class Last>
+  requires(detail::ChangesAs<First, int> || detail::ChangesAs<Last, int>) constexpr YearRange(First first, Last last)
+      : YearRange{detail::unchanged<int>(first), detail::unchanged<int>(last)} {}
 
   /// Returns the number of years: 1 for a single year, and at most INT_MAX.
   [[nodiscard]] constexpr int size() const noexcept { return fitting(std::int64_t{to} - from + 1); }

@@ -136,7 +136,7 @@ constexpr std::int64_t low_sheets(Plan const& plan, std::int64_t copies, Fits& f
 
 /// Returns the cost of `sheets` sheets if `sheets_of_ream` of the sheets in a paid ream are used.
 constexpr std::int64_t cost_of(std::int64_t sheets, Edition const& edition, std::int32_t sheets_of_ream, Fits& fits) {
-  return Fraction{fits(checked_multiply(*edition.price_of_ream, sheets)), sheets_of_ream}.ceil();
+  return fits(checked_multiply(Fraction{*edition.price_of_ream, sheets_of_ream}, Fraction{sheets})).ceil();
 }
 constexpr Range<std::int64_t> sum_of(Range<std::int64_t> const& a, Range<std::int64_t> const& b, Fits& fits) {
   return {fits(checked_add(a.low, b.low)), fits(checked_add(a.stated, b.stated)), fits(checked_add(a.high, b.high))};

@@ -40,7 +40,8 @@ constexpr Expected<GatheringSizes> gathering_sizes_of_text(std::string_view text
     cursor.take_word("s");
     cursor.take_blanks();
     if (cursor.at_end()) return sizes;
-    if (!cursor.take(';') && !cursor.take('/') && !cursor.take('.') && !cursor.take(','))
+    if (!cursor.take(';') && !cursor.take('/') && !cursor.take('.') && !cursor.take(',') && !cursor.take('&') &&
+        !cursor.take_word_in_any_case("and"))
       return cursor.error_here(Problem::not_a_gathering_size);
   }
 }
@@ -76,7 +77,7 @@ constexpr Expected<EvidenceOfLeaves> leaves_seen_of_text(std::string_view text) 
 }
 } // namespace detail
 
-/// Reads sizes as records write them: `8`, `8s`, `in 8s`, or two that alternate: `8;4`, `8/4`, `8.4`, `8,4`. A repeated
+/// Reads sizes as records write them: `8`, `8s`, `in 8s`, or two that alternate: `8;4`, `8/4`, `8.4`, `8,4`, `8 and 4`. A repeated
 /// size adds nothing: `8.4.8.4` is 8 and 4 alternating. Error, with the column: not_a_gathering_size.
 constexpr Expected<GatheringSizes> read_gathering_sizes(std::string_view text) {
   return read_utf8(text, detail::gathering_sizes_of_text);

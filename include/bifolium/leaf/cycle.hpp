@@ -21,6 +21,9 @@ public:
   constexpr Cycle() = default;
   /// Makes a cycle with one count for all gatherings. Precondition: 1 to 4096 leaves.
   constexpr explicit Cycle(int leaves) { push(leaves); }
+  /// The same of a number of a wider type. No number that is not whole is taken.
+  template <detail::ChangesAs<int> Number>
+  constexpr explicit Cycle(Number leaves) : Cycle{detail::unchanged<int>(leaves)} {}
 
   /// Adds a count. Returns false if there is no room. Precondition: 1 to 4096 leaves.
   constexpr bool push(int leaves) {

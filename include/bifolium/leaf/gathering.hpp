@@ -6,7 +6,7 @@
 /// or cancels; `Fold` and the collation formula tell which.
 #pragma once
 
-#include <bifolium/core/broken.hpp>
+#include <bifolium/core/checked.hpp>
 #include <bifolium/fwd.hpp>
 
 #include <compare>
@@ -50,6 +50,10 @@ public:
   constexpr Gathering() requires(N != dynamic) = default;
   /// Makes a gathering. Precondition: 1 to 4096 leaves.
   constexpr explicit Gathering(int number_of_leaves) requires(N == dynamic) : Base{number_of_leaves} {}
+  /// The same of a number of a wider type. No number that is not whole is taken.
+  template <detail::ChangesAs<int> Number>
+  constexpr explicit Gathering(Number number_of_leaves) requires(N == dynamic)
+      : Base{detail::unchanged<int>(number_of_leaves)} {}
   /// Converts a gathering whose size is known while compiling.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Gathering(Gathering<M> other) : Base{other.leaves()} {}

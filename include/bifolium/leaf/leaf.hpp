@@ -31,6 +31,12 @@ public:
       : Base{in.leaves()}, number_{static_cast<std::uint16_t>(number)} {
     must_exist(number);
   }
+  /// The same of a number of a wider type. No number that is not whole is taken.
+  template <detail::ChangesAs<int> Number>
+  constexpr explicit Leaf(Number number) requires(N != dynamic) : Leaf{detail::unchanged<int>(number)} {}
+  /// The same in a gathering.
+  template <detail::ChangesAs<int> Number>
+  constexpr Leaf(Number number, Gathering<> in) requires(N == dynamic) : Leaf{detail::unchanged<int>(number), in} {}
   /// Converts a leaf of a gathering whose size is known while compiling.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Leaf(Leaf<M> other)

@@ -35,6 +35,13 @@ struct ReamCount {
                       char const* read_in = "")
       : ream{sheets_in_ream}, quire{sheets_in_quire}, good{good_sheets.value_or(sheets_in_ream)}, region{reported_in},
         years{reported}, trust{how_sure}, name{trade_name}, source{read_in} {}
+  /// The same of numbers of wider types, of which each must fit; no other numbers are taken.
+  template <class Ream, class Quire, class... Facts>
+  requires(detail::ChangesAs<Ream, std::int32_t> ||
+           detail::ChangesAs<Quire, std::int32_t>) constexpr ReamCount(Ream sheets_in_ream, Quire sheets_in_quire,
+                                                                       Facts... facts)
+      : ReamCount{detail::unchanged<std::int32_t>(sheets_in_ream), detail::unchanged<std::int32_t>(sheets_in_quire),
+                  facts...} {}
   /// Refuses a plain number in place of a count: the compiler stops with a sentence that says what to write.
   template <class Number>
   requires std::is_arithmetic_v<Number>
@@ -160,10 +167,13 @@ constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
   auto const rest = sheets % by.ream;
   return {sheets / by.ream, rest / by.quire, rest % by.quire};
 }
-/// Returns the number of sheets in reams, quires and loose sheets together. Errors: result_too_large; not_positive,
+/// Returns the number of sheets in reams, quires and loose sheets together. Errors: negative_count; result_too_large; not_positive,
 /// quire_above_ream and too_many_good_sheets for a count that no ream can have.
 constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount const& by) {
   if (auto const error = detail::what_is_wrong(by)) return *error;
+  if (count.reams < 0) return error_in_field(Problem::negative_count, "reams", count.reams);
+  if (count.quires < 0) return error_in_field(Problem::negative_count, "quires", count.quires);
+  if (count.loose < 0) return error_in_field(Problem::negative_count, "loose", count.loose);
   auto const in_reams = checked_multiply(count.reams, by.ream), in_quires = checked_multiply(count.quires, by.quire);
   auto const both = in_reams && in_quires ? checked_add(*in_reams, *in_quires) : std::nullopt;
   auto const all = both ? checked_add(*both, count.loose) : std::nullopt;
@@ -227,9 +237,9 @@ constexpr AlphabetCount in_alphabets(std::int64_t sheets) {
 constexpr Expected<Fraction> price_of_alphabet(std::int64_t price, std::int64_t sheets) {
   if (price < 0) return error_in_field(Problem::negative_count, "price", price);
   if (sheets <= 0) return error_in_field(Problem::not_positive, "sheets", sheets);
-  auto const all = checked_multiply(price, sheets_in_alphabet);
+  auto const all = checked_multiply(Fraction{price, sheets}, Fraction{sheets_in_alphabet});
   if (!all) return error_in_field(Problem::result_too_large, "");
-  return Fraction{*all, sheets};
+  return *all;
 }
 
 /// Number of grammes in a pound avoirdupois, exact since 1959.

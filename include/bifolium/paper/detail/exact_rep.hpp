@@ -17,8 +17,10 @@ namespace detail {
 
 /// Converts a whole number to a signed 64-bit number.
 template <std::integral Number> constexpr std::int64_t whole(Number number) {
-  if constexpr (std::is_unsigned_v<Number> && sizeof(Number) >= sizeof(std::int64_t))
-    if (number > static_cast<Number>(INT64_MAX)) broken("a whole number of a length must be less than 2^63");
+  if constexpr (ChangesAs<Number, std::int64_t> && !NoWholeNumber<Number>)
+    if (static_cast<Number>(static_cast<std::int64_t>(number)) != number ||
+        (std::is_unsigned_v<Number> && number > static_cast<Number>(INT64_MAX)))
+      broken("a whole number of a length must be less than 2^63");
   return static_cast<std::int64_t>(number);
 }
 template <class Rep> constexpr bool holds(std::int64_t number) {
