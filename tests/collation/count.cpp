@@ -20,6 +20,7 @@ TEST_CASE("counting equals counting every gathering by its letter") { // constru
     std::string text;
     std::int64_t leaves = 0, gatherings = 0, skipped = 0;
     std::size_t at = below(5);
+    bool early = false; // an alphabet begins at A or B
     for (auto runs = 1 + below(6); runs > 0; --runs) {
       auto const last = at + below(2) * below(40);
       auto const count = 2 * (1 + below(12));
@@ -32,6 +33,7 @@ TEST_CASE("counting equals counting every gathering by its letter") { // constru
           char bytes[4]{};
           text.append(bytes, encode(superscript(digit - '0'), bytes));
         }
+      early = early || at % alphabet.size() < 2 || last / alphabet.size() != at / alphabet.size();
       for (auto g = at; g <= last; ++g) leaves += static_cast<std::int64_t>(count), ++gatherings;
       if (below(4) == 0) {
         text += std::string{below(2) == 0 ? " " : ""} + "(-" + name(at + below(last - at + 1)) +
@@ -44,7 +46,8 @@ TEST_CASE("counting equals counting every gathering by its letter") { // constru
     }
     auto const count = count_formula(text);
     REQUIRE_MESSAGE(count, text);
-    FormulaCount const expected{leaves, gatherings, skipped};
+    auto const late = gatherings > 1 && !early ? 1 : 0; // gatherings before C may be left out
+    FormulaCount const expected{leaves, gatherings, skipped + late};
     CHECK_MESSAGE(*count == expected, text);
     // a bracket and a note take the long way
     CHECK(count_formula("[" + text + "] (seen)")->leaves == leaves);

@@ -59,10 +59,12 @@ TEST_CASE("a run of gatherings is inserted at one place") {
                                           {"A⁸(A1+a-d⁴/²)", 20, 5, "A⁸(A1+a-d⁴/²)"},
                                           {"A⁸(A1+a-b⁴, c², d-e⁴, A3+χ1)", 27, 6, "A⁸(A1+a-b⁴, A1+c², A1+d-e⁴, A3+χ1)"},
                                           {"A⁸(−A4 +a-b⁴)", 15, 3, "A⁸(−A4, A4+a-b⁴)"},
-                                          {"A⁸ b⁸(A1+a-b⁴)", 24, 4, "A⁸ b⁸(A1+a-b⁴)"},
                                           {"A⁸ b⁸(A1+a -b4)", 16, 2, "A⁸ b⁸(A1+a, −b4)"}}) {
     CHECK(doubts_of_inserted_run(one).empty());
   }
+  auto const twice = doubts_of_inserted_run({"A⁸ b⁸(A1+a-b⁴)", 24, 4, "A⁸ b⁸(A1+a-b⁴)"}); // two gatherings b
+  REQUIRE(twice.size() == 1);
+  CHECK(twice[0].problem == Problem::inserted_name_taken);
 }
 
 TEST_CASE("each gathering of an inserted run is found by its name") {

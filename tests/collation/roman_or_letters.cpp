@@ -24,13 +24,18 @@ std::string in_roman_numerals(int number, bool small) {
     for (; number >= part.worth; number -= part.worth) text += small ? part.letters : part.capitals;
   return text;
 }
-/// Returns true if all doubts are `problem`, and there are so many of them.
+/// Returns true if all doubts are `problem`, and there are so many of them. That a run begins late in its alphabet is
+/// another question.
 bool is_doubted(std::string const& text, Problem problem, std::size_t times) {
   auto const formula = read_lawfully(text);
   REQUIRE(formula);
-  for (auto const& doubt : formula->warnings())
+  std::size_t told = 0;
+  for (auto const& doubt : formula->warnings()) {
+    if (doubt.problem == Problem::alphabet_begins_late) continue;
     if (doubt.problem != problem) return false;
-  return formula->warnings().size() == times;
+    ++told;
+  }
+  return told == times;
 }
 
 } // namespace

@@ -71,7 +71,7 @@ TEST_CASE("a leaf that went elsewhere left its other half, or took it with it") 
     // one leaf of the fold π² was printed with B, the other with nothing
     CHECK(doubts_of_same("8°: π²[=B" + one + "] A-B⁸(−B" + one + ")") == Doubts{Problem::identity_of_half_fold});
     CHECK(doubts_of_same("8°: π²(−π2)[=B" + one + "] A-B⁸(−B" + one + ")").empty());
-    CHECK(doubts_of_same("8°: A-B⁸(−B" + one + ") π1[=B" + one + "]").empty());
+    CHECK(doubts_of_same("8°: A-B⁸(−B" + one + ") χ1[=B" + one + "]").empty());
   }
   // a whole gathering of four was printed as the middle of another
   CHECK(doubts_of_same("12°: π⁴[=B5,6,7,8] A-B¹²(−B5-8)").empty());

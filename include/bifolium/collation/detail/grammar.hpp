@@ -62,6 +62,8 @@ public:
     if (!begun()) return fail(Problem::no_signature, size, size);
     this->check_identities();
     this->check_gathered();
+    this->check_inserted();
+    this->check_alphabet();
     if (depth_ > 0 && !this->misread_) warn(Problem::bracket_not_closed, this->open_at_, this->open_at_ + 1);
     return true;
   }

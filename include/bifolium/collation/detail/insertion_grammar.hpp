@@ -82,7 +82,11 @@ protected:
       s.c.take();
       warn(Problem::doubtful_change, from, s.c.token.from);
     }
-    if (one.named) this->remember_inserted(run.single ? one.name : run.first.key, run.gatherings);
+    if (one.named) {
+      bool const whole = one.joined == Joined::gathering || one.figure == 0;
+      this->remember_inserted(run.single ? one.name : run.first.key, run.gatherings, whole ? 0 : one.figure,
+                              whole ? 0 : one.figure + one.leaves - 1, from, s.c.token.from);
+    }
     if (one.joined != Joined::gathering && one.leaves > 1 && list.at(TokenKind::figure))
       return send_pieces(s, one, list, from);
     for (std::int64_t i = 0; i < run.gatherings && !this->failed_; ++i) {

@@ -180,6 +180,8 @@ public:
   }
   [[nodiscard]] constexpr PlainCount read() {
     PlainCount count;
+    std::size_t first_end = 0;
+    bool begins_early = false; // an alphabet begins at A or B
     for (std::size_t at = 0; at < text_.size();) {
       auto run = scanner_.run(at);
       if (run.end == 0 && !supply_count(run, at)) return {};
@@ -196,6 +198,8 @@ public:
       // runs of at most 99 alphabets cannot exceed 64 bits in a text that fits in memory
       count.gatherings += run.gatherings();
       count.leaves += run.gatherings() * run.leaves;
+      begins_early = begins_early || (run.first.letter | 0x20) <= 'b' || run.last.multiple != run.first.multiple;
+      if (first_end == 0) first_end = run.end;
       at = run.end;
       if (at == text_.size()) break;
       if (auto open = text_[at] == ' ' ? at + 1 : at; open < text_.size()) {
@@ -214,6 +218,7 @@ public:
       if (!separators(at)) return {};
     }
     count.plain = !text_.empty();
+    if (!begins_early && count.gatherings > 1) warn(Problem::alphabet_begins_late, 0, first_end);
     return count;
   }
 };

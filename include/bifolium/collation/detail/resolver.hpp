@@ -7,6 +7,7 @@
 
 #include <bifolium/collation/change.hpp>
 #include <bifolium/collation/detail/gone_leaves.hpp>
+#include <bifolium/collation/detail/names_met.hpp>
 #include <bifolium/collation/detail/runs_so_far.hpp>
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/leaf_of_book.hpp>
@@ -68,6 +69,9 @@ template <class Sink> class Resolver {
     std::uint16_t series;
     std::uint8_t letter, text_size;
     std::int64_t gatherings;
+    int first, last; // the leaves, or both 0 for gatherings
+    std::uint32_t from, to;
+    [[nodiscard]] constexpr SignatureKey name() const { return {series, letter, text_size, multiple, text_from}; }
   };
 
 protected:
@@ -86,7 +90,13 @@ protected:
 
 private:
   SmallList<InsertedNames, 64> inserted_names_;
-  std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
+  std::size_t inserted_checked_{}; // this number of them
+  std::int64_t reached_[3]{};      // the highest places of the plain capitals, small letters and numbers of this part
+  NamesMet series_met_;            // the highest places of all other series
+  NamesMet leaves_inserted_;       // bits of the leaves that are inserted under a name
+  std::uint32_t part_number_{}, part_run_{};    // the number of this part and of its first run
+  std::uint32_t letters_from_{}, letters_to_{}; // the first run of Latin letters
+  bool begins_early_{};                         // an alphabet begins at A or B
   std::uint32_t changes_{};
   Cycle gathered_{};        // the leaves of the gatherings beside the format
   Doubt gathered_doubt_{};  // the text of that statement, for the warning
@@ -118,7 +128,12 @@ protected:
   [[nodiscard]] static constexpr bool is_followed(SignatureKey mark) noexcept {
     return mark.is_plain_latin() || mark.is_bare_number();
   }
-  constexpr void begin_part() { reached_[0] = reached_[1] = reached_[2] = 0; }
+  constexpr void begin_part() {
+    reached_[0] = reached_[1] = reached_[2] = 0;
+    check_inserted();
+    ++part_number_;
+    part_run_ = runs_.size();
+  }
   constexpr bool add_leaves(std::int64_t number, std::uint32_t from, std::uint32_t to) {
     auto const sum = checked_add(leaves_, number);
     if (!sum) return fail(Problem::number_too_large, from, to);
@@ -135,8 +150,20 @@ protected:
     gatherings_ = *sum;
     if (not_met_ != 0) meet(run.leaves);
     last_ = run;
+    if (run.first.is_latin()) meet_letters(run, from, to);
     sink_.run(run);
     return true;
+  }
+  /// Notes where an alphabet of the formula begins.
+  constexpr void meet_letters(FoundRun const& run, std::uint32_t from, std::uint32_t to) noexcept {
+    if (letters_to_ == 0) letters_from_ = from, letters_to_ = to;
+    begins_early_ = begins_early_ || run.first.letter <= 2 || run.last.multiple != run.first.multiple;
+  }
+  /// Warns at the end of the text if no alphabet begins at A or B: gatherings may be left out. One gathering alone is an
+  /// example of something.
+  constexpr void check_alphabet() {
+    if (letters_to_ != 0 && !begins_early_ && gatherings_ > 1)
+      warn(Problem::alphabet_begins_late, letters_from_, letters_to_);
   }
   /// Takes the leaves of the gatherings that are stated beside the format.
   constexpr void gathered(Cycle const& leaves, std::uint32_t from, std::uint32_t to) {
@@ -195,9 +222,22 @@ protected:
     if (terms > 1 && gatherings % static_cast<std::int64_t>(terms) != 0 && counted)
       warn(Problem::alternation_over_odd_run, from, to, gatherings);
   }
-  /// Returns true if the letter of the main series has been reached before.
+  /// Returns what has been reached in the series of the run, which is none of those that are followed.
+  constexpr std::uint64_t& reached_otherwise(SignatureKey mark) { return series_met_.of(mark, 0, part_number_, text_); }
+  /// Returns true if the mark, or one after it in its series, has come before in this part of the book.
   [[nodiscard]] constexpr bool comes_again(FoundRun const& run) {
-    return is_followed(run.first) && run.first.rank(alphabet_) <= reached(run.first);
+    auto const rank = run.first.rank(alphabet_);
+    return is_followed(run.first) ? rank <= reached(run.first)
+                                  : static_cast<std::uint64_t>(rank) <= reached_otherwise(run.first);
+  }
+  /// Warns of π after other gatherings and of χ before all. They say only where unsigned leaves are, and in a book in
+  /// Greek letters they are letters.
+  constexpr void doubt_place(FoundRun const& run, std::uint32_t from, std::uint32_t to) {
+    auto const mark = run.first.mark();
+    if ((mark != Mark::pi && mark != Mark::chi) || run.first.duplicate() != Duplicate::none) return;
+    bool const begins = !begun() || run.begins_part;
+    bool const late = mark == Mark::pi && !begins && last_.last.mark() != Mark::pi && last_.last.mark() != Mark::greek;
+    if (late || (mark == Mark::chi && !begun())) warn(Problem::unsigned_mark_misplaced, from, to);
   }
   /// Returns true if the run begins more than one letter after the last run of its series in the same part.
   [[nodiscard]] constexpr bool skips(FoundRun const& run) {
@@ -207,7 +247,12 @@ protected:
     return run.first.rank(alphabet_) > next && (number || alphabet_.has(run.first.letter));
   }
   constexpr void reach(FoundRun const& run) {
-    if (!is_followed(run.first)) return;
+    if (!is_followed(run.first)) {
+      auto& highest = reached_otherwise(run.first);
+      auto const rank = static_cast<std::uint64_t>(run.last.rank(alphabet_));
+      if (rank > highest) highest = rank;
+      return;
+    }
     // a W that the alphabet does not have stands before X, which can follow
     bool const between = run.last.is_latin() && !alphabet_.has(run.last.letter);
     auto const rank = run.last.rank(alphabet_) - (between ? 1 : 0);
@@ -221,10 +266,44 @@ protected:
     return {{runs_.size() - 1, index}, gatherings_ - 1, last_.leaves.at(index), false};
   }
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name) { return runs_.find(name, text_, alphabet_); }
-  /// Remembers the names of what was inserted, so that a change of it is told as such.
-  constexpr void remember_inserted(SignatureKey first, std::int64_t gatherings) {
+  /// Remembers the names of what was inserted, so that a change of it is told as such, and warns if a name has come
+  /// before. `first` and `last`: the leaves, or both 0 for whole gatherings.
+  constexpr void remember_inserted(SignatureKey mark, std::int64_t gatherings, int first, int last, std::uint32_t from,
+                                   std::uint32_t to) {
     inserted_names_.push_back(
-        {first.multiple, first.text_from, first.series, first.letter, first.text_size, gatherings});
+        {mark.multiple, mark.text_from, mark.series, mark.letter, mark.text_size, gatherings, first, last, from, to});
+    std::uint64_t bits = first == 0 ? ~std::uint64_t{0} : 0;
+    for (auto leaf = first; leaf > 0 && leaf <= last && leaf <= 64; ++leaf)
+      bits |= std::uint64_t{1} << static_cast<unsigned>(leaf - 1);
+    auto const rank = mark.rank(alphabet_);
+    bool again = false;
+    for (std::int64_t i = 0; i < gatherings; ++i) {
+      auto& met = leaves_inserted_.of(mark, rank + i, part_number_, text_);
+      again = again || (met & bits) != 0;
+      met |= bits;
+    }
+    if (again) warn(Problem::inserted_name_taken, from, to);
+  }
+  /// Warns at the end of a part if a leaf was inserted under the name of one that the part has.
+  constexpr void check_inserted() {
+    for (; inserted_checked_ < inserted_names_.size(); ++inserted_checked_) {
+      auto const one = inserted_names_[inserted_checked_];
+      auto const name = one.name();
+      auto const rank = name.rank(alphabet_);
+      bool taken = false;
+      for (std::int64_t i = 0; i < one.gatherings && !taken; ++i)
+        if (auto const target = find(one.gatherings == 1 ? name : name.at_rank(rank + i, alphabet_));
+            target && !target->other_series && target->gathering.run >= part_run_)
+          taken = has_leaf(*target, one.first, one.last);
+      if (taken) warn(Problem::inserted_name_taken, one.from, one.to);
+    }
+  }
+  /// Returns true if the gathering has one of the leaves, or for 0 any leaf, in its place.
+  [[nodiscard]] constexpr bool has_leaf(Target const& target, int first, int last) const {
+    auto const to = first == 0 || last > target.leaves ? target.leaves : last;
+    for (auto leaf = first == 0 ? 1 : first; leaf <= to; ++leaf)
+      if (!is_out(target, leaf)) return true;
+    return false;
   }
   /// Returns true if leaves were inserted under this name.
   [[nodiscard]] constexpr bool is_inserted(SignatureKey name) const {

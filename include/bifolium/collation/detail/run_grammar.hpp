@@ -45,6 +45,9 @@ protected:
     run.leaves = Cycle{leaves};
     begin(run);
     this->doubt_counts(run.leaves, run.gatherings, true, from, to);
+    if (run.begins_part) this->begin_part();
+    if (this->comes_again(run)) warn(Problem::series_starts_again, from, to);
+    this->reach(run);
     return this->add_run(run, from, to);
   }
   /// Takes & between two runs: A-C⁸ & D⁶. Returns false if & is a signature, as after the last letter of an alphabet.
@@ -70,6 +73,9 @@ protected:
     run.leaves = Cycle{count.cycle.term(0)};
     begin(run);
     warn(Problem::name_without_brackets, from, count.end);
+    if (run.begins_part) this->begin_part();
+    if (this->comes_again(run)) warn(Problem::series_starts_again, from, count.end);
+    this->reach(run);
     c_ = cursor(count.end);
     return this->add_run(run, from, count.end);
   }
@@ -198,8 +204,9 @@ private:
     look_for_letters(e, run);
     this->doubt_counts(run.leaves, run.gatherings, e.count.found(), e.from, e.end);
     bool const again = this->comes_again(run);
-    doubt_marks(e, run, again);
+    doubt_marks(e, run, again && Base::is_followed(run.first));
     if (again) warn(Problem::series_starts_again, e.from, e.end);
+    this->doubt_place(run, e.from, e.end);
     if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
     if (may_be_roman_run(run.first, run.last) && !e.last.glyph_outside && this->reached(run.first) == 0)
       warn(Problem::letters_or_roman_numbers, e.from, e.end, run.gatherings);

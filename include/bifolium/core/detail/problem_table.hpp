@@ -307,6 +307,12 @@ BIFOLIUM_PROBLEM(280, identity_in_both_places, "'{found}' is said to be the same
 BIFOLIUM_PROBLEM(281, identity_of_half_fold, "'{found}' is said to be the same leaf, but by the formula one of the two is half of a fold that stayed whole: name both leaves of the fold, as in π²[=B4.5], or delete the other half and insert it as a single leaf")
 /// I-V¹⁰ without A to H before it.
 BIFOLIUM_PROBLEM(282, letters_or_roman_numbers, "'{found}' was read as {limit} {gathering|gatherings} signed with letters: if they are numbered in Roman numerals, write figures, as in 1-5⁸")
+/// A⁸ π² B⁸; χ² A⁸.
+BIFOLIUM_PROBLEM(292, unsigned_mark_misplaced, "'{found}' is not in the place that its mark stands for: π is for unsigned leaves before the other gatherings, χ for those after them")
+/// A⁸(A3+A3), A⁸(A3+χ1) B⁸(B3+χ1).
+BIFOLIUM_PROBLEM(293, inserted_name_taken, "'{found}' inserts leaves under a name that others of the book have: give them another, as in (A3+χ1), or write (±A3) for a leaf put in the place of one that was cut out")
+/// C-F⁸ and no other letters.
+BIFOLIUM_PROBLEM(294, alphabet_begins_late, "'{found}' is the first run of letters, and none begins at A or B: write the gatherings before it if the book has them")
 /// A quotation mark at the beginning or the end of a text that has no other.
 BIFOLIUM_PROBLEM(291, lone_quotation_mark, "{found} is the only quotation mark of the text and was left out")
 
