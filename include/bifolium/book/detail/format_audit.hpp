@@ -237,6 +237,40 @@ class FormatAudit {
           named(wrong));
   }
 
+  /// A height that was not measured to the millimetre is of the binding as often as of the leaf, and accuses a format only
+  /// where the leaf is too high even without a cover: 38 cm of a duodecimo, which may be a folio or 18 cm. The leaf is
+  /// taken as low as such a height allows; of its width nothing is asked.
+  void too_high_for_format(Format stated, LeafEvidence seen) {
+    auto const leaf = book_.height->value.above - (book_.binding ? 0 : SizeStatement::most_of_binding);
+    if (leaf <= 0) return;
+    seen.height = millimetres{leaf}, seen.width = std::nullopt;
+    seen.rounded_up_to = millimetres{0.0}, seen.of = MeasureOf::leaf;
+    auto const observation = observe(seen);
+    if (!observation) return;
+    auto const inference = infer_format(*observation);
+    if (inference.candidates.empty() || inference.mixed) return;
+    auto const& best = inference.candidates.front();
+    auto const* const here = candidate_of(inference, *stated.leaves_to_sheet());
+    auto const odds = best.probability / probability(inference, *stated.leaves_to_sheet()) * format_wrong;
+    if (odds < look_again || best.kind->leaves >= *stated.leaves_to_sheet()) return;
+    auto const size = here == nullptr ? EvidenceKind::size : strongest_against(*here);
+    if (size != EvidenceKind::size) return;
+    auto const wrong = doubted(stated, seen, best);
+    add(FindingId::format_against_size, Severity::note, statement() | Field::height,
+        "the height is stated as '" + book_.height->text +
+            "'; a leaf so high, even if the cover was measured, is more often " +
+            std::string{best.format.symbol().view()} + " than " + std::string{stated.symbol().view()} +
+            likelier_wrong(wrong, stated, best.format),
+        "the format and the height: one of the two is probably a slip", named(wrong));
+  }
+  /// The kind of evidence that tells most against a format.
+  [[nodiscard]] static EvidenceKind strongest_against(FormatCandidate const& here) {
+    auto const* least = &here.reasons.front();
+    for (auto const& one : here.reasons)
+      if (one.seen && one.weight < least->weight) least = &one;
+    return least->kind;
+  }
+
   /// Adds a finding if no leaf of the format can be so high. The largest sheet of the tables before 1801, divided, gives the
   /// area of a leaf, and a leaf is not three times as high as broad. A height may be that of a binding. The other bound is
   /// below every leaf that was measured in tests/data (2° 140, 4° 113, 8° 92 mm). A leaf may have been cropped, so that it is
@@ -279,10 +313,11 @@ public:
       return;
     if (impossible_height(*stated)) return;
     auto const seen = evidence_of(book_);
-    // whole centimetres alone accuse nobody
+    // of whole centimetres alone only those that are too many accuse anybody
     bool const measured = is_measured(book_.height) || is_measured(book_.width);
-    if (!measured && seen.chain_lines == ChainLines::unknown && seen.watermark == MarkPlace::unknown) return;
-    if (auto const observation = observe(seen)) weigh(*stated, seen, infer_format(*observation));
+    if (measured || seen.chain_lines != ChainLines::unknown || seen.watermark != MarkPlace::unknown)
+      if (auto const observation = observe(seen)) weigh(*stated, seen, infer_format(*observation));
+    if (book_.height && !is_measured(book_.height)) too_high_for_format(*stated, seen);
   }
 };
 
