@@ -69,7 +69,7 @@ struct Described {
     auto const candidate = likely();
     return candidate ? std::optional{candidate->format} : std::nullopt;
   }
-  [[nodiscard]] std::string size() const { return recorded(book.seen, book.binding, format()); }
+  [[nodiscard]] std::string size() const { return recorded(book.seen, book.lowest, book.binding, format()); }
   /// The pages: of the field, else of the formula's text.
   [[nodiscard]] std::optional<Extent> pages() const {
     if (book.extent) return book.extent;
@@ -281,6 +281,7 @@ int describe(Arguments given) {
     book.seen.rounded_up_to = evidence.rounded_up_to, book.seen.of = evidence.of;
   }
   if (!book.seen.width && evidence.rounded_up_to == book.seen.rounded_up_to) book.seen.width = evidence.width;
+  book.lowest = lowest_height(description);
   unread_fields(book, description, errors);
   auto const observation = observe(book.seen);
   auto const bounds = period_bounds(book.signs());

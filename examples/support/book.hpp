@@ -61,10 +61,11 @@ inline constexpr std::string_view book_fields[]{"title",
 
 struct Book {
   std::string title, formula;
-  Record record;                            ///< the texts of the fields, as written
-  std::optional<bifolium::Extent> extent;   ///< of the field `pagination`
-  std::optional<bifolium::Signing> signing; ///< of the field `signing`
-  bifolium::LeafEvidence seen;              ///< of the leaf
+  Record record;                               ///< the texts of the fields, as written
+  std::optional<bifolium::Extent> extent;      ///< of the field `pagination`
+  std::optional<bifolium::Signing> signing;    ///< of the field `signing`
+  bifolium::LeafEvidence seen;                 ///< of the leaf
+  std::optional<bifolium::millimetres> lowest; ///< of several copies or volumes, of which `seen` has the tallest
   std::optional<bifolium::millimetres> binding, chain_spacing;
   std::optional<int> year_in_watermark;
   /// What may tell of the date.
@@ -110,11 +111,13 @@ public:
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
     auto read = bifolium::read_length(field->value);
-    // a size as catalogues write it: 19 x 12 cm (8vo). The height of it is taken; whole centimetres are counted up
+    // a size as catalogues write it: 19 x 12 cm (8vo). The height of it is taken, of several the tallest; whole centimetres
+    // are counted up
     if (auto const size = bifolium::read_size(field->value); !read && size && size->unread.empty()) {
-      bool const rounded = size->height->to - size->height->above == 10.0;
-      auto const middle = (size->height->above + size->height->to) / 2;
-      read = bifolium::Expected{bifolium::millimetres{rounded ? size->height->to : middle}};
+      auto const height = size->tallest.value_or(*size->height);
+      bool const rounded = height.to - height.above == 10.0;
+      auto const middle = (height.above + height.to) / 2;
+      read = bifolium::Expected{bifolium::millimetres{rounded ? height.to : middle}};
     }
     if (read && bifolium::is_measure(*read)) return *read;
     if (read)
@@ -222,6 +225,15 @@ inline bifolium::FieldTexts texts_of(Book const& book) {
   texts.chain_lines = text("chain lines"), texts.watermark = text("watermark"), texts.material = text("material");
   texts.year = text("year"), texts.place = text("place");
   return texts;
+}
+
+/// The lowest of several heights: 17 of 17-19 cm.
+inline std::optional<bifolium::millimetres> lowest_height(bifolium::Description const& description) {
+  if (!description.height) return std::nullopt;
+  auto const size = bifolium::read_size(description.height->text, bifolium::SheetUnit::mm);
+  if (!size || !size->tallest) return std::nullopt;
+  bool const rounded = size->height->to - size->height->above == 10.0;
+  return bifolium::millimetres{rounded ? size->height->to : (size->height->above + size->height->to) / 2};
 }
 
 /// Adds the fields that only the description reads, and cannot, to what is wrong with the record.

@@ -75,16 +75,20 @@ inline void tell_sheets(std::ostream& out, bifolium::LeafEvidence const& seen, b
   for (auto const& one : named) out << "  " << told(one) << '\n';
 }
 
-/// The size as a catalogue records it, with the format where that is at least probable; empty without a height.
-inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bifolium::millimetres> binding,
-                            std::optional<bifolium::Format> format) {
+/// The size as a catalogue records it, with the format where that is at least probable; empty without a height. `lowest`: of
+/// several copies or volumes.
+inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bifolium::millimetres> lowest,
+                            std::optional<bifolium::millimetres> binding, std::optional<bifolium::Format> format) {
   using namespace bifolium;
   if (!seen.height) return "";
-  auto size = recorded_size({.height = *seen.height, .width = seen.width, .binding = binding});
+  Measured measured{.height = *seen.height, .width = seen.width, .binding = binding};
+  if (lowest && *lowest < *seen.height) measured.height = *lowest, measured.tallest = *seen.height;
+  auto size = recorded_size(measured);
   if (!size) return "";
   // under 10 cm the rules ask for millimetres, which a height in whole centimetres does not tell
   if (auto& stated = size->size; stated.in_millimetres && seen.rounded_up_to == 10_mm) {
     stated.height = (stated.height + 9) / 10;
+    if (stated.tallest) stated.tallest = (*stated.tallest + 9) / 10;
     if (stated.width) stated.width = (*stated.width + 9) / 10;
     stated.in_millimetres = false;
   }

@@ -542,6 +542,26 @@ TEST_CASE("a fact that the text of another field states again, and otherwise, is
          Field::format,
          Field::pagination,
          "format: stated as '4to', and in the pagination as '20 cm (8vo)'"},
+        {{.pagination = "160 p. ; 17 cm", .height = "21 cm"},
+         Field::height,
+         Field::pagination,
+         "height: stated as '21 cm', and in the pagination as '17 cm'"},
+        {{.pagination = "160 p. ; 31 cm (8vo)", .format = "8vo", .height = "168 mm"},
+         Field::height,
+         Field::pagination,
+         "height: stated as '168 mm', and in the pagination as '31 cm (8vo)'"},
+        {{.pagination = "160 p. ; 17 x 11 cm", .height = "17 cm", .width = "15 cm"},
+         Field::width,
+         Field::pagination,
+         "width: stated as '15 cm', and in the pagination as '17 x 11 cm'"},
+        {{.pagination = "160 p. ; 17 cm (8vo)", .format = "4to", .height = "17 cm"},
+         Field::format,
+         Field::pagination,
+         "format: stated as '4to', and in the pagination as '17 cm (8vo)'"},
+        {{.formula = "8°: A-K⁸; pp. [4] 1-156", .pagination = "[8], 152 p."},
+         Field::pagination,
+         Field::formula,
+         "pagination: stated as '[8], 152 p.', and in the formula as 'pp. [4] 1-156'"},
         {{.height = "187 x 114 mm", .width = "120 mm"},
          Field::width,
          Field::height,
@@ -571,6 +591,83 @@ TEST_CASE("a fact that the text of another field states again, and otherwise, is
                             {.height = "19 x 12 cm", .width = "114 mm"},
                             {.format = "8vo in 4s", .gatherings = "in fours"}})
     CHECK(!has(examine(described(texts)), FindingId::stated_twice));
+}
+
+TEST_CASE("a size after the pages and a height of its own are of one book") {
+  // of a bound book the rules state the height of the binding in whole centimetres, rounded up (DCRM(B) 5D), and a cover
+  // is up to 3 cm higher by them
+  auto const twice = [](FieldTexts const& texts) { return has(examine(described(texts)), FindingId::stated_twice); };
+  for (int cm = 11; cm < 40; ++cm) {
+    auto const pages = "160 p. ; " + std::to_string(cm) + " cm";
+    CAPTURE(pages);
+    for (int own = 11; own < 45; ++own)
+      CHECK_MESSAGE(twice({.pagination = pages, .height = std::to_string(own) + " cm"}) == (own != cm), own);
+    for (int leaf = 80; leaf < 450; leaf += 7) {
+      bool const higher_cover = leaf <= 10 * cm && leaf > 10 * (cm - 1) - 31;
+      bool const on_the_edge = leaf == 10 * cm || leaf / 10 == cm - 4; // to the millimetre nobody measures a book
+      if (!on_the_edge)
+        CHECK_MESSAGE(twice({.pagination = pages, .height = std::to_string(leaf) + " mm"}) == !higher_cover, leaf);
+    }
+    // the cover has a field of its own
+    auto const cover = std::to_string(cm) + " cm", leaf = std::to_string(cm - 4) + " cm";
+    CHECK(!twice({.pagination = pages, .height = leaf, .binding = cover}));
+  }
+  // the width after the pages is that of the book, if no other is stated
+  auto const broad = described({.pagination = "160 p. ; 17 x 11 cm", .height = "17 cm"});
+  REQUIRE(broad.width);
+  CHECK(broad.width->value == SizeRange{100, 110});
+  CHECK(broad.width->in == Field::pagination);
+  CHECK(broad.height->in == std::nullopt);
+}
+
+TEST_CASE("of several heights the tallest is compared, and it is told") { // DCRM(B) 5D: of several copies the tallest
+  for (auto const& texts :
+       {FieldTexts{.height = "18-19 cm"}, FieldTexts{.height = "185-190 mm"}, FieldTexts{.height = "18 to 19 cm"},
+        FieldTexts{.pagination = "160 p. ; 17-19 cm"}, FieldTexts{.pagination = "3 v. ; 17-19 cm (8vo)"}}) {
+    INFO(std::string{texts.height} << std::string{texts.pagination});
+    auto const book = described(texts);
+    REQUIRE(book.height);
+    CHECK(book.height->value.contains(190_mm));
+    CHECK(!book.height->value.contains(180_mm));
+    CHECK(std::count_if(book.doubts.begin(), book.doubts.end(),
+                        [](FieldDoubt const& one) { return one.doubt.problem == Problem::several_heights; }) == 1);
+    CHECK(has(examine(book), FindingId::read_with_doubt));
+  }
+  CHECK(described({.width = "11-12 cm"}).width->value == SizeRange{110, 120});
+  CHECK(described({.height = "18 cm"}).doubts.empty());
+}
+
+TEST_CASE("pages stated twice have the same numbers, however they are divided") { // common practice, no source
+  struct Pages {
+    char const *formula, *pagination;
+    bool differ;
+  };
+  for (auto const& [formula, pagination, differ] :
+       {Pages{"pp. [4] 1-156", "[8], 152 p.", true},
+        {"pp. [4], 1-156", "[4], 156 p.", false},
+        {"pp. [i-iv] 1-156", "[4], 156 p.", false},
+        {"pp. [8] 1-152", "[8], 152 p.", false},
+        {"pp. [8] 1-151 [152]", "[8], 151, [1] p.", false},
+        {"pp. [8] 1-150 [151-152]", "[8], 150, [2] p.", false},
+        {"pp. [8] 1-150 [151-152]", "[8], 152 p.", true}, // whether 152 is printed
+        {"pp. i-viii 1-152", "viii, 152 p.", false},
+        {"pp. i-viii 1-152", "vi, [2], 152 p.", true},
+        {"pp. [8] 1-100 ²1-52", "[8], 100, 52 p.", false},
+        {"pp. [8] 1-100 ²1-52", "[8], 100, 50 p.", true},
+        {"pp. [8] 1-100 101-152", "[8], 152 p.", false},
+        {"pp. [8] 1-152 [=152]", "[8], 152 p.", false},
+        {"pp. [8] 1-125 [=152]", "[8], 125 [i.e. 152] p.", false},
+        {"pp. [8] 1-125 [=152]", "[8], 152 p.", false},
+        {"pp. 160", "[8], 152 p.", false}, // 160 may be the number of all
+        {"pp. 1-160", "160 p.", false},
+        {"pp. 1-160", "80 leaves", false}}) {
+    CAPTURE(std::string{formula});
+    CAPTURE(std::string{pagination});
+    auto const with = std::string{"8°: A-K⁸; "} + formula;
+    auto const book = described({.formula = with, .pagination = pagination});
+    REQUIRE(book.pagination);
+    CHECK(has(examine(book), FindingId::stated_twice) == differ);
+  }
 }
 
 TEST_CASE("a statement of signing is examined wherever it is written") { // constructed

@@ -23,19 +23,30 @@ class DescriptionReader : NumberFieldReader {
 
   /// A height with what is stated beside it: "19 x 12 cm (8vo)", "12 cm bound to 20 cm". A number without a unit is in
   /// millimetres.
-  void size(SizeStatement const& read, Part const& text) {
-    book_.height = stated(SizeRange{*read.height}, text);
-    if (beside_.size_in != Field::height) book_.height->in = beside_.size_in;
-    if (read.width) beside_.width_in_size = stated(SizeRange{*read.width}, text);
-    if (read.binding) beside_.binding_in_size = stated(SizeRange{*read.binding}, text);
-    formats_beside(read.formats, text);
-    if (read.gathered && read.gathered->size() == 1)
-      beside_.gatherings_in_size = stated(int{read.gathered->term(0)}, text);
+  void size(SizeStatement const& read, Field in, Part const& text) {
+    auto height = stated(tallest_of(read, in, text), text);
+    if (in != Field::height) height.in = in;
+    auto& beside = beside_of(in);
+    if (book_.height || !(in == Field::height || texts_.height.empty()))
+      beside.height = height;
+    else
+      book_.height = height;
+    if (read.width) beside.width = stated(SizeRange{*read.width}, text);
+    if (read.binding) beside.binding = stated(SizeRange{*read.binding}, text);
+    formats_beside(read.formats, in, text);
+    if (read.gathered && read.gathered->size() == 1) beside.gatherings = stated(int{read.gathered->term(0)}, text);
+  }
+  SizeBeside& beside_of(Field in) { return in == Field::height ? beside_.in_height : beside_.in_pages; }
+  /// Of several copies or volumes the tallest, as the rules measure a book of which there are several copies (DCRM(B) 5D).
+  SizeRange tallest_of(SizeStatement const& read, Field in, Part const& text) {
+    if (!read.tallest) return *read.height;
+    doubt(in, {error_at(Problem::several_heights, text.at, trimmed(text.text, " ;"))});
+    return *read.tallest;
   }
   /// Formats beside a size; of several none is taken.
-  void formats_beside(std::vector<Format> const& formats, Part const& text) {
-    if (formats.size() == 1) beside_.format_in_size = stated(Format{formats[0]}, text);
-    if (formats.size() > 1) several_formats(beside_.size_in, formats, text);
+  void formats_beside(std::vector<Format> const& formats, Field in, Part const& text) {
+    if (formats.size() == 1) beside_of(in).format = stated(Format{formats[0]}, text);
+    if (formats.size() > 1) several_formats(in, formats, text);
   }
   void several_formats(Field field, std::vector<Format> const& formats, Part const& text) {
     doubt(field, {error_at(Problem::several_formats, text.at, trimmed(text.text, " "))});
@@ -46,13 +57,13 @@ class DescriptionReader : NumberFieldReader {
     auto const read = read_size(texts_.height, SheetUnit::mm);
     if (!read) return unread(Field::height, read.error(), texts_.height);
     for (auto const span : read->unread) rest(Field::height, texts_.height, span);
-    size(*read, Part{texts_.height});
+    size(*read, Field::height, Part{texts_.height});
   }
   Expected<SizeRange> side(Field field, std::string_view text) {
     auto const read = read_size(text, SheetUnit::mm);
     if (!read) return read.error();
     for (auto const span : read->unread) rest(field, text, span);
-    return *read->height;
+    return tallest_of(*read, field, Part{text});
   }
 
   // -- pages ---------------------------------------------------------------------------------------------------------
@@ -73,21 +84,18 @@ class DescriptionReader : NumberFieldReader {
       beside_.plates_in_pages =
           stated(std::int64_t{*plates}, part(text, {extent->plates.front().at.from, extent->plates.back().at.to}));
   }
-  /// A size after the pages, or formats alone. Without effect if the record has a height of its own.
+  /// A size after the pages, or formats alone.
   bool size_after_extent(TextSpan span) {
     auto const text = texts_.pagination, words = span.of(text);
     if (auto const read = read_size(words)) {
       for (auto const part : read->unread)
         if (!part.of(words).starts_with("+"))
           rest(Field::pagination, text, {span.from + part.from, span.from + part.to});
-      if (texts_.height.empty()) beside_.size_in = Field::pagination, size(*read, part(text, span));
+      size(*read, Field::pagination, part(text, span));
       return true;
     }
     auto const formats = SizeReader{words, {}}.read_formats();
-    if (texts_.height.empty() && !formats.empty()) {
-      beside_.size_in = Field::pagination;
-      formats_beside(formats, part(text, span));
-    }
+    formats_beside(formats, Field::pagination, part(text, span));
     return !formats.empty();
   }
   /// A text that begins with the format or the size: `Quart ; 22 cm`, `8°, 17 cm`. False where it states pages as well.

@@ -14,39 +14,90 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// What a statement of size says, but for the height of its own field.
+struct SizeBeside {
+  std::optional<Stated<SizeRange>> height{}, width{}, binding{}; ///< `height`: where the height has a field of its own
+  std::optional<Stated<Format>> format{};
+  std::optional<Stated<int>> gatherings{};
+};
+
 struct StatedBeside {
   std::optional<Stated<Pagination>> pages_in_formula{}, pages_in_leaves{};
   std::optional<Stated<Signing>> signing_in_formula{};
   std::optional<Stated<std::int64_t>> plates_in_pages{};
-  std::optional<Stated<Format>> format_in_size{};
-  std::optional<Stated<SizeRange>> width_in_size{}, binding_in_size{};
-  std::optional<Stated<int>> gatherings_in_format{}, gatherings_in_size{};
-  Field size_in{Field::height}; ///< the field in whose text the size was found
+  std::optional<Stated<int>> gatherings_in_format{};
+  SizeBeside in_height{}, in_pages{}; ///< of the size in the text of the height, and of that after the pages
 
   /// Settles the format, which readers of other fields ask for.
   void settle_format(FieldTexts const& texts, Description& book) const {
-    settle(book, Field::format, size_in, book.format, texts.format, format_in_size,
-           [](Format a, Format b) { return a.leaves_to_sheet() == b.leaves_to_sheet(); });
+    auto const same = [](Format a, Format b) { return a.leaves_to_sheet() == b.leaves_to_sheet(); };
+    settle(book, Field::format, Field::height, book.format, texts.format, in_height.format, same);
+    settle(book, Field::format, Field::pagination, book.format, texts.format, in_pages.format, same);
   }
   /// Settles the other facts. Call it when every field has been read.
   void settle(FieldTexts const& texts, Description& book) const {
-    auto const same_pages = [](Pagination const& a, Pagination const& b) {
-      auto const one = a.total(), other = b.total();
-      return one.low - Pagination::blank_leaf <= other.high && other.low - Pagination::blank_leaf <= one.high;
-    };
     settle(book, Field::pagination, Field::formula, book.pagination, texts.pagination, pages_in_formula, same_pages);
     settle(book, Field::pagination, Field::leaves, book.pagination, {}, pages_in_leaves, same_pages);
     settle(book, Field::signing, Field::formula, book.signing, texts.signing, signing_in_formula, same_signing);
     settle(book, Field::plates, Field::pagination, book.plates, texts.plates, plates_in_pages, equal<std::int64_t>);
-    settle(book, Field::width, size_in, book.width, texts.width, width_in_size, meet);
-    settle(book, Field::binding, size_in, book.binding, texts.binding, binding_in_size, meet);
     settle(book, Field::gatherings, Field::format, book.gatherings, texts.gatherings, gatherings_in_format, equal<int>);
-    settle(book, Field::gatherings, size_in, book.gatherings, texts.gatherings, gatherings_in_size, equal<int>);
+    settle_size(book, texts, Field::height, in_height);
+    settle_size(book, texts, Field::pagination, in_pages);
   }
 
 private:
   template <class T> static bool equal(T a, T b) { return a == b; }
   static bool meet(SizeRange a, SizeRange b) { return a.above < b.to && b.above < a.to; }
+  void settle_size(Description& book, FieldTexts const& texts, Field in, SizeBeside const& size) const {
+    settle(book, Field::width, in, book.width, texts.width, size.width, meet);
+    settle(book, Field::binding, in, book.binding, texts.binding, size.binding, meet);
+    settle(book, Field::gatherings, in, book.gatherings, texts.gatherings, size.gatherings, equal<int>);
+    // whole centimetres are the size of the book as catalogues give it; a leaf that was measured may be lower than that by
+    // what a cover is higher
+    settle(book, Field::height, in, book.height, texts.height, size.height, [&](SizeRange leaf, SizeRange other) {
+      constexpr double coarse = 5; // millimetres; what was measured is told more exactly
+      bool const measured = leaf.to - leaf.above < coarse && other.to - other.above >= coarse;
+      bool const as_leaf = meet(leaf, {other.above - (measured ? SizeStatement::most_of_binding : 0), other.to});
+      return as_leaf || (book.binding && meet(book.binding->value, other));
+    });
+  }
+  /// The greatest numbers that are printed on pages, by the statement. Of 1-40, 41-80 only the last is one; 80 alone may be
+  /// the number of all pages, printed or not.
+  struct Numbers {
+    std::vector<std::int64_t> last{}, ends{};
+    bool known{true}; ///< false where the statement may mean another thing by its numbers
+    Numbers(Pagination const& pages, Numerals numerals) {
+      PageRun const* before = nullptr;
+      for (auto const& run : pages.runs) {
+        known = known && run.unit == pages.runs.front().unit;
+        if (run.numbering != Numbering::printed || run.numerals != numerals || run.starred) continue;
+        if (before != nullptr && (run.first_at ? run.first <= before->last : run.last <= before->last))
+          ends.push_back(before->last);
+        last.push_back(run.last);
+        if (run.true_last) last.push_back(*run.true_last);
+        before = &run;
+      }
+      if (before != nullptr && !before->true_last) ends.push_back(before->last);
+      known = known && !pages.approximate && before != nullptr && (pages.runs.size() > 1 || before->first_at);
+    }
+    [[nodiscard]] bool has(std::vector<std::int64_t> const& numbers) const {
+      return std::all_of(numbers.begin(), numbers.end(), [&](std::int64_t number) {
+        return std::find(last.begin(), last.end(), number) != last.end();
+      });
+    }
+  };
+  /// Two statements of the pages agree if they can have as many pages, and say that the same numbers are printed.
+  static bool same_pages(Pagination const& a, Pagination const& b) {
+    auto const one = a.total(), other = b.total();
+    bool const as_many =
+        one.low - Pagination::blank_leaf <= other.high && other.low - Pagination::blank_leaf <= one.high;
+    if (!as_many || a.runs.empty() || b.runs.empty() || a.runs.front().unit != b.runs.front().unit) return as_many;
+    for (auto const numerals : {Numerals::arabic, Numerals::roman}) {
+      Numbers const first{a, numerals}, second{b, numerals};
+      if (first.known && second.known && !(first.has(second.ends) && second.has(first.ends))) return false;
+    }
+    return true;
+  }
   /// Leaves with a wrong mark are often listed in one of the two only, and exceptions in any order.
   static bool same_signing(Signing const& a, Signing const& b) {
     return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&

@@ -447,6 +447,8 @@ BIFOLIUM_PROBLEM(416, years_not_known, "'{found}' is outside the years of which 
 BIFOLIUM_PROBLEM(420, tallest_below_lowest, "the tallest volume must not be lower than the lowest")
 /// A year in a watermark before the first watermarks.
 BIFOLIUM_PROBLEM(421, watermark_too_early, "a watermark cannot have the year {limit}: the first watermarks are of 1282")
+/// Doubtful: a range of heights, of copies or of the volumes of a set.
+BIFOLIUM_PROBLEM(422, several_heights, "'{found}' states several sizes, of copies or volumes, of which the greatest was compared with the rest")
 /// A word that is not one of those for the material of a leaf.
 BIFOLIUM_PROBLEM(430, no_such_material, "found '{found}' where laid, wove, vellum or unknown is expected")
 /// A word that is not one of those for the direction of chain lines.
