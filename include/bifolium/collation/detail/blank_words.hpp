@@ -176,7 +176,7 @@ class BlankWords {
     last_ = one;
     bool const page = name.of_page || take("verso") || take("recto");
     if (!page) all.push_back(one); // K8v blank: one page is blank, and not the leaf
-    auto const last = names.last_of_range(c_, name.leaf);
+    auto const last = names.last_of_range(c_, name);
     // a dash that remains is not understood; nor is K6v-8r, which begins in the middle of a leaf
     if (!last.found || last.leaf > name.leaf + thick_gathering || page) return true;
     c_ = TokenCursor{words_, last.end};

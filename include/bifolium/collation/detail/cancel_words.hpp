@@ -87,7 +87,7 @@ private:
       ++leaves;
       last = name.end;
       c = cursor(name.end, end);
-      if (auto const to = range_end(c, end, name.leaf); to.found) last = to.end, c = cursor(to.end, end), ++leaves;
+      if (auto const to = range_end(c, end, name); to.found) last = to.end, c = cursor(to.end, end), ++leaves;
     }
     return leaves;
   }

@@ -167,8 +167,8 @@ private:
   /// the list, and it is never only blank: (−E7,8 blank), (−E7, 8 blank); nor has what `and` joins: (−E7 and E8 blank).
   [[nodiscard]] constexpr bool is_remark(ChangeState const& s, NamedLeaf const& name, TokenCursor const& next) const {
     auto const w = word(next);
-    if (!name.found || !next.token.spaced || w.size() < 2 || !is_word(next.token.from) || w == "and" || w == "to" ||
-        w == "through")
+    if (!name.found || !next.token.spaced || w.size() < 2 || !is_word(next.token.from) || w == "and" ||
+        this->is_range_word(w))
       return false;
     if ((w == "recto" || w == "verso") && ends_item(within(s, next.token.from + 5U).token))
       return false; // −B8, A1 recto

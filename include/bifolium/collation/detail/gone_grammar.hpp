@@ -29,7 +29,7 @@ protected:
     if (auto const page = this->take_page(s.c, name, s.end)) warn(Problem::page_read_as_leaf, from, page);
     if (name.whole)
       take_own_count(s);
-    else if (auto const to = this->range_end(s.c, s.end, name.leaf); to.found) {
+    else if (auto const to = this->range_end(s.c, s.end, name); to.found) {
       if (to.leaf > s.current.leaves) return fail(Problem::no_such_leaf, to.end - 1, to.end, s.current.leaves);
       last = to.leaf;
       end = to.end;

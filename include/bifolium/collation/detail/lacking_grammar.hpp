@@ -84,7 +84,7 @@ private:
       found.index = *index;
       c = cursor(name.end, end);
       auto last = name.leaf;
-      if (auto const to = this->range_end(c, end, name.leaf); to.found) last = to.leaf, c = cursor(to.end, end);
+      if (auto const to = this->range_end(c, end, name); to.found) last = to.leaf, c = cursor(to.end, end);
       if (!take_out_of(run.count.cycle.at(*index), name.leaf, last, found, from, c.token.from)) return false;
       auto next = c;
       if (!this->take_joint(next, end)) return true;

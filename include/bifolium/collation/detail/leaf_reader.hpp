@@ -8,7 +8,8 @@
 /// The change of leaves, the leaves that an inserted gathering lacks, and words about leaves are lists of them, with the
 /// same ranges and joints:
 ///
-///   range = leaf , ( "-" | "to" | "through" ) , figure ;
+///   range = leaf , ( "-" | range word ) , figure | leaf , range word , leaf ;   (* E3-6; E3 to E6 *)
+///   range word = "to" | "through" | "thru" | "till" | "until" | "bis" | "tot" | "hasta" ;
 ///   joint = "," | "." | "&" | "and" ;
 ///
 /// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is an
@@ -67,18 +68,30 @@ protected:
       if (auto const bare = bare_name(c); bare.found && is_word(c.token.from)) return bare;
     return signed_leaf(c, end);
   }
-  /// Reads the last leaf of a range, the 4 of D2-4 or D2 to 4, if one is written after leaf `first`.
-  [[nodiscard]] constexpr NamedLeaf range_end(TokenCursor const& dash, std::uint32_t end, int first) const noexcept {
+  /// Returns true for a word between the first and the last leaf of a range.
+  [[nodiscard]] static constexpr bool is_range_word(std::string_view w) noexcept {
+    return w == "to" || w == "through" || w == "thru" || w == "till" || w == "until" || w == "bis" || w == "tot" ||
+           w == "hasta";
+  }
+  /// Reads the last leaf of a range, the 4 of D2-4 or D2 to 4, if one is written after leaf `first`. After a word it may
+  /// be named with its gathering, D2 to D4, if this is that of the first.
+  [[nodiscard]] constexpr NamedLeaf range_end(TokenCursor const& dash, std::uint32_t end,
+                                              NamedLeaf const& first) const noexcept {
     auto c = dash;
-    if (auto const w = word(c); w == "to" || w == "through")
+    auto const w = word(c);
+    if (is_range_word(w))
       c = cursor(c.token.from + w.size(), end);
     else if (c.at(TokenKind::dash))
       c.take();
     else
       return {};
-    if (!c.token.is_figure_not_raised()) return {};
+    bool const figure = c.token.is_figure_not_raised();
+    if (!figure && w.empty()) return {};
     auto const last = leaf_name(c, end);
-    return last.found && !last.gathering_named && last.leaf > first ? last : NamedLeaf{};
+    if (!last.found || last.whole || last.leaf <= first.leaf) return {};
+    bool const same = last.gathering_named && first.gathering_named &&
+                      run_length(first.key, last.key, alphabet_, text_) == std::int64_t{1};
+    return same || (figure && !last.gathering_named) ? last : NamedLeaf{};
   }
   /// Takes the word recto or verso after a leaf. Returns the end of the name of a page, or 0 if a leaf is named.
   constexpr std::uint32_t take_page(TokenCursor& c, NamedLeaf const& name, std::uint32_t end) const noexcept {
@@ -237,7 +250,7 @@ public:
     return leaf_name(cursor(from), static_cast<std::uint32_t>(text_.size()));
   }
   /// Reads the last leaf of a range whose first leaf is before the cursor, if a range is written.
-  [[nodiscard]] constexpr NamedLeaf last_of_range(TokenCursor const& c, int first) const noexcept {
+  [[nodiscard]] constexpr NamedLeaf last_of_range(TokenCursor const& c, NamedLeaf const& first) const noexcept {
     return range_end(c, static_cast<std::uint32_t>(text_.size()), first);
   }
 };

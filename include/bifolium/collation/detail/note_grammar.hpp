@@ -77,6 +77,11 @@ protected:
         (t.is(TokenKind::open_square) && is_latin_letter(at(t.to))) || !linking_word_at(text_, t.from).empty() ||
         (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
     if (signed_here || (s.any && ((!s.separated && !quoted) || !wordy))) return not_understood(s, from);
+    // −E7 to F2: the end of a range is no remark
+    if (auto const w = word(s.c); s.list && this->is_range_word(w)) {
+      auto const last = leaf_name(within(s, t.from + static_cast<std::uint32_t>(w.size())), s.end);
+      if (last.found && last.leaf > 0) return not_understood(s, from);
+    }
     // (A1 + 8 blank): the plus may have been meant for "and"
     doubted = doubted || (s.after(Kind::insertion) && !s.previous.named && t.spaced &&
                           is_digit(at(this->before_blanks(t.from) - 1)) && !says_leaves(word(s.c)));
@@ -213,7 +218,8 @@ private:
     if (may_be_raised(words))
       for (TokenCursor c{words}; !c.ended(); c.take())
         if (c.token.is_raised_figure()) return true; // alternate B⁴
-    return says_change(words) || omits_gathering(from, to) || this->says_of_gatherings(from, to, false);
+    return says_change(words) || omits_gathering(from, to) || this->says_of_gatherings(from, to, false) ||
+           this->says_of_leaves(from, to);
   }
   /// Returns true if the words say that a signature is not used which the formula counts: A-K⁸ (E omitted), A-K⁸ (no E).
   [[nodiscard]] constexpr bool omits_gathering(std::uint32_t from, std::uint32_t to) {

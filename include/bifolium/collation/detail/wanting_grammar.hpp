@@ -141,7 +141,7 @@ private:
       c = cursor(name.end, end);
       if (auto const page = this->take_page(c, name, end); page != 0 && found.page.empty()) found.page = {from, page};
       auto last = name.leaf;
-      if (auto const to = this->range_end(c, end, name.leaf); to.found) last = to.leaf, c = cursor(to.end, end);
+      if (auto const to = this->range_end(c, end, name); to.found) last = to.leaf, c = cursor(to.end, end);
       if (last > target.leaves) return false;
       for (auto leaf = name.leaf; leaf <= last; ++leaf) found.add(target, leaf);
       auto next = c;

@@ -13,10 +13,17 @@ namespace detail {
 
 /// Words that say that leaves are changed or inserted (common practice, no source). They are not counted, so there is a
 /// warning; as there is for those of leaves that are not there (leaf/leaf_words.hpp).
-inline constexpr char const* words_of_change[]{"added", "canc",   "cancellanda", "cancellandum", "carton",  "cartons",
-                                               "cut",   "extra",  "inserted",    "moved",        "plus",    "replaced",
-                                               "stub",  "stubs",  "transferred", "repeated",     "repeats", "repeating",
-                                               "twice", "thrice", "duplicated",  "duplicate",    "doubled"};
+inline constexpr char const* words_of_change[]{
+    "added", "canc", "cancellanda", "cancellandum", "carton", "cartons", "cut", "extra", "inserted", "moved", "plus",
+    "replaced", "stub", "stubs", "transferred", "repeated", "repeats", "repeating", "twice", "thrice", "duplicated",
+    "duplicate", "doubled",
+    // leaves that are not there
+    "gone", "lost", "delete", "deleatur", "destroyed", "nicht", "saknas", "saknar", "mangler", "caret", "carent",
+    "verloren", "herausgeschnitten", "entfernt", "supprim", "arrach", "perdu", "soppressa", "asportata", "strappata",
+    "suprimida", "arrancada", "perdida", "ohne", "sans", "senza", "zonder", "sine",
+    // leaves that are put in; a word ends before an accent
+    "bis", "ajout", "ajoute", "aggiunta", "aggiunto", "aggiunte", "hinzugef", "eingef", "eingeschaltet", "toegevoegd",
+    "tilf", "intercal", "interpolated"};
 /// Words that say that a letter is not used (common practice, no source).
 inline constexpr char const* words_of_omission[]{"omit",  "omits",   "omitted",  "omitting",
                                                  "skips", "skipped", "skipping", "unused"};
@@ -64,7 +71,7 @@ private:
 
 /// Returns true if the words contain a sign or a word of change.
 [[nodiscard]] constexpr bool says_change(std::string_view words) noexcept {
-  bool negated = false;
+  bool negated = false, torn = false;
   for (TokenCursor c{words}; !c.ended(); c.take()) {
     if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
       return true;
@@ -73,6 +80,8 @@ private:
     if (absence_word(w).says != Absence::none || cancel_word(w) != CancelWord::none) return true;
     if (negated && equal_in_any_case(w, "present")) return true;
     negated = equal_in_any_case(w, "not");
+    if (torn && (equal_in_any_case(w, "out") || equal_in_any_case(w, "away"))) return true; // torn alone is damage
+    torn = equal_in_any_case(w, "torn");
     if (is_one_of(w, words_of_change)) return true;
     if (!w.empty()) c = TokenCursor{words, c.token.from + w.size() - 1};
   }

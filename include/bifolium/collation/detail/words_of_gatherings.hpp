@@ -25,6 +25,21 @@ inline constexpr char const* joining_words[]{
     "gatherings", "in",         "is",   "mis", "of", "on",  "or",   "quire", "quires", "sig",
     "signature",  "signatures", "sigs", "the", "to", "was", "were", "with"};
 
+/// Words that may stand before a leaf and say nothing of whether it is there, beside those of remarks and those that join
+/// others (common practice, no source).
+inline constexpr char const* words_before_leaf[]{
+    "above",   "after",    "before",   "below", "between",  "both",      "bl",         "cf",        "conjugate",
+    "dated",   "epistle",  "ending",   "ends",  "explicit", "facing",    "figure",     "fol",       "following",
+    "follows", "has",      "half",     "head",  "incipit",  "inner",     "leaf",       "leaves",    "map",
+    "marked",  "note",     "opposite", "outer", "poem",     "preceding", "precedes",   "privilege", "recto",
+    "reads",   "register", "see",      "since", "stamp",    "text",      "title-page", "verse",     "verses",
+    "verso",   "vide",     "when",     "where", "which",    "while"};
+/// Words for leaves in other languages that count them (common practice, no source).
+inline constexpr char const* units_of_leaves[]{"leaf",     "leaves",   "carta",     "carte",  "feuille",
+                                               "feuilles", "feuillet", "feuillets", "blatt",  "blad",
+                                               "bladen",   "hoja",     "hojas",     "folium", "folia"};
+inline constexpr char const* words_for_one[]{"a", "an", "one", "un", "una", "une", "ein", "eine", "een"};
+
 template <class Sink> class WordsOfGatherings : protected BlankGrammar<Sink> {
 protected:
   using Base = BlankGrammar<Sink>;
@@ -60,7 +75,54 @@ protected:
     return said.named && (said.other || !said.remark);
   }
 
+  /// Returns true if the words name a leaf and a word before it is not known to be harmless, or leaves are counted beside
+  /// it: ohne H4, only H1-3, dopo H2 una carta. In many languages such words say that the book has not the leaf, or has
+  /// another one, so the safe ones are known, and all others are told.
+  [[nodiscard]] constexpr bool says_of_leaves(std::uint32_t from, std::uint32_t to) {
+    bool unknown = false, word_before = false, one = false, named = false, counted = false;
+    for (auto c = cursor(from, to); !c.ended();) {
+      auto const& t = c.token;
+      bool const goes_on = word_before && !t.spaced; // the rest of a word with an accent
+      auto const w = t.is(TokenKind::letter) ? word_at(text_.substr(0, to), t.from) : std::string_view{};
+      bool const may_name = !goes_on && t.kind >= TokenKind::letter && t.kind <= TokenKind::symbol;
+      auto const name = may_name ? name_at(t.from, to) : NamedLeaf{};
+      if (name.found && name.gathering_named && name.leaf > 0) {
+        if (unknown) return true;
+        named = true, unknown = word_before = one = false;
+        c = cursor(name.end, to);
+        while (c.touches(TokenKind::dash) || c.touches(TokenKind::figure)) c.take(); // H1-3
+        if (auto const after = word_at(text_.substr(0, to), c.token.from); is_only(c, after, to)) return true;
+        continue;
+      }
+      auto const before = one;
+      if (!w.empty()) {
+        bool const known = is_one_of(w, harmless_remarks) || is_one_of(w, joining_words) ||
+                           is_one_of(w, words_before_leaf) || number_of_word(w).has_value();
+        unknown = goes_on || !known;
+        counted = counted || (before && !goes_on && (is_one_of(w, units_of_leaves) || is_unit_of_leaves(w)));
+        one = !goes_on && is_one_of(w, words_for_one);
+        word_before = true;
+        c = cursor(t.from + w.size(), to);
+        continue;
+      }
+      one = t.is(TokenKind::figure) && !t.raised();
+      bool const letter = t.is(TokenKind::symbol) && at(t.from) != '&';
+      if (letter && word_before && !t.spaced)
+        unknown = true; // après
+      else if (!t.is(TokenKind::point))
+        unknown = word_before = false;
+      c.take();
+    }
+    return named && counted;
+  }
+
 private:
+  /// Returns true for "only" or "no" after a leaf and before the end of what is said of it: H1-3 only, H4 no.
+  [[nodiscard]] constexpr bool is_only(TokenCursor const& c, std::string_view w, std::uint32_t to) const {
+    if (!equal_in_any_case(w, "only") && !equal_in_any_case(w, "no")) return false;
+    auto const next = cursor(c.token.from + w.size(), to);
+    return next.ended() || is_separator(next.token);
+  }
   struct Said {
     std::int64_t number{}; ///< the last number
     bool named{};          ///< a gathering of the book
