@@ -14,8 +14,9 @@ class CountBeside : protected FormulaCursor {
 protected:
   using FormulaCursor::FormulaCursor;
 
-  /// Takes a leaf count in words after the run: A (four leaves); or A-H3, in fours, where 3 is the last leaf that is
-  /// signed and not the count.
+  /// Takes a leaf count in words after the run: A (four leaves). After a count in figures it is kept beside that one: in
+  /// A-H3, in fours, the 3 is the last leaf that is signed, but in B-I8 K4, in eights, the words are said of most
+  /// gatherings. Only the grammar knows which is meant.
   constexpr void take_words(TokenCursor& c, FoundElement& e) const {
     if (e.count.found()) { // only "in" and "per" may follow, after a comma
       auto const first = c.at(TokenKind::comma) ? c.ahead() : c.token;
@@ -36,8 +37,8 @@ protected:
       count.end = p.token.to;
       p.take();
     }
-    e.count = count;
-    e.apart = false;
+    (e.count.found() ? e.said : e.count) = count;
+    e.apart = e.apart && e.said.found();
     c = p;
   }
   /// Takes the second of two alternating counts if a blank separates it from the first: A-D⁸ ⁴.

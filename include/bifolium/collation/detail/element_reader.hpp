@@ -52,7 +52,7 @@ protected:
         take_term_apart(c, e);
     }
     take_words(c, e);
-    if (e.count.found()) e.end = e.count.end;
+    if (e.count.found()) e.end = e.said.found() ? e.said.end : e.count.end;
     return true;
   }
   /// Takes (a-b)⁴, which means (a)-(b)⁴. Returns false and takes nothing if the text has another form.

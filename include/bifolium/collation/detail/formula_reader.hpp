@@ -251,7 +251,7 @@ public:
   void tail(std::size_t from, std::size_t to) {
     if (formula_ == nullptr) return;
     to = trimmed(text_, {from, to}, " ").to;
-    if (!formula_->tail_.empty()) formula_->tail_ += ' ';
+    if (auto& before = formula_->tail_; !before.empty()) before += before.back() == '.' ? " " : "; ";
     formula_->tail_ += words(from, to);
   }
   void imperfect() {

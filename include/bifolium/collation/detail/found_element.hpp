@@ -13,6 +13,7 @@ namespace detail {
 struct FoundElement {
   FoundSignature first{}, last{};
   FoundCount count{};
+  FoundCount said{}; ///< the count in words that follows another count: K4, in eights
   std::int64_t gatherings{1};
   std::uint32_t from{}, end{};
   bool apart{};                   ///< true if blanks come before the count
@@ -36,6 +37,13 @@ struct FoundElement {
   for (std::size_t i = 0; i < terms.size(); ++i)
     if (terms.term(i) != static_cast<int>(i) + 1) return 0;
   return static_cast<int>(terms.size());
+}
+/// Returns true if the figure of A-H3, in fours, may be the last leaf that is signed: it is on the line, and lower than the
+/// count in words after it.
+[[nodiscard]] constexpr bool may_be_signed_leaf(FoundElement const& e) noexcept {
+  auto const& figures = e.count.cycle;
+  return e.count.sound() && e.count.flat && figures.size() == 1 && e.said.sound() &&
+         figures.term(0) < e.said.cycle.term(0);
 }
 /// Returns the leaves that the count of an element gives to its gatherings.
 [[nodiscard]] constexpr Cycle leaves_of_count(FoundElement const& e) noexcept {

@@ -118,8 +118,10 @@ private:
     case TokenKind::close_square:
       return this->close_bracket();
     case TokenKind::open_square:
+      if (is_digit(at(t.to)) && this->leaves_before()) return !failed_;
+      if (failed_) return false;
       if (begun() && is_extent(c_)) return rest(false);
-      return this->volume() || (!begun() && this->leaves_before()) || (!failed_ && this->bracket());
+      return this->volume() || (!failed_ && this->bracket());
     case TokenKind::equals:
       return equation();
     case TokenKind::colon:
@@ -132,7 +134,7 @@ private:
     case TokenKind::minus:
       return t.raised() && begun() ? raised_sign() : this->gathering();
     case TokenKind::figure:
-      if (!t.raised() && (this->volume() || (!begun() && this->leaves_before()))) return !failed_;
+      if (!t.raised() && (this->volume() || this->leaves_before())) return !failed_;
       return !t.raised() && begun() && is_extent(c_) ? rest(false) : this->gathering();
     case TokenKind::malformed:
       return fail(Problem::not_utf8, t.from, t.from);
@@ -244,7 +246,12 @@ private:
       return fail(Problem::unknown_mark, c_.token.from, c.token.to);
     if (!begun() || !c.token.spaced || !(is_extent(c) || this->is_page_sequence(c))) return this->gathering();
     c_ = c;
-    return rest(false);
+    return extent();
+  }
+  /// Reads leaves without a signature, or an extent.
+  constexpr bool extent() {
+    bool const number = c_.at(TokenKind::figure) || c_.at(TokenKind::open_square);
+    return (number && this->leaves_before()) || (!failed_ && rest(false));
   }
   constexpr bool imperfect() {
     warn(Problem::imperfect, c_.token.from, c_.token.to);
@@ -270,7 +277,7 @@ private:
     c.take();
     if (is_extent(c) && !c.at(TokenKind::plus)) { // A-K⁸ = 80 leaves
       c_ = c;
-      return rest(false);
+      return extent();
     }
     Sink none = sink_.nobody();
     auto const from = c.token.from;

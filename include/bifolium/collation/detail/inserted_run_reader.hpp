@@ -19,6 +19,7 @@ public:
     bool const taken = take_element(p, e);
     if (!e.first || e.last.from == e.first.from || e.first.key.is_bare_number() || e.last.key.is_bare_number())
       return false;
+    if (may_be_signed_leaf(e)) e.count = e.said;
     c = taken ? p : cursor(e.end);
     return true;
   }

@@ -9,7 +9,9 @@
 ///                | "Theil" | "pt." | "part" | "parte" | "pars" | "partie" ) , ( figure | roman | ordinal )
 ///                | figure , "." , ( "Teil" | "Theil" | "Band" | "Bd" ) , [ "." ] , ":" ;
 ///   unsigned = ( [ "[" ] , figure , [ "]" ] | number ) , [ adjective ] ,
-///              ( "leaves" | "leaf" | "l." | "ll." | "p.l." ) , [ [ "," ] , adjective | "(" , adjective , ")" ] ;
+///              ( "leaves" | "leaf" | "l." | "ll." | "f." | "ff." | "Bl." | "p.l." ) ,
+///              [ [ "," ] , adjective | "(" , adjective , ")" | "of" , contents , words ] ;
+///   contents = [ "the" ] , ( "errata" | "index" | "contents" | "advertisements" | "dedication" | "title" | "table" ) ;
 ///   adjective = "unsigned" | "unnumbered" | "preliminary" | "prelim." | "without signatures" | blank word ;
 ///   engraved = ( "engr." | "port." | "front." | "title" | "t.p." | "plate" | "map" ) , words , ( "+" | "," | ";" ) ;
 #pragma once
@@ -25,6 +27,22 @@ using namespace std::string_view_literals;
 inline constexpr std::string_view words_of_engraving[]{"engr"sv,  "engraved"sv, "port"sv,         "portrait"sv,
                                                        "front"sv, "frontis"sv,  "frontispiece"sv, "title"sv,
                                                        "plate"sv, "map"sv};
+/// Words for leaves that are printed apart from the gatherings, as in 4 leaves of plates (common practice, no source).
+inline constexpr std::string_view words_of_plates[]{
+    "plate"sv,         "plates"sv,   "engraving"sv, "engravings"sv, "map"sv,    "maps"sv, "illustration"sv,
+    "illustrations"sv, "portrait"sv, "portraits"sv, "print"sv,      "prints"sv, "plan"sv, "plans"sv};
+/// Words for leaves of the text that are described by their contents, as in 1 leaf of errata (common practice, no source).
+inline constexpr std::string_view words_of_contents[]{
+    "advertisement"sv, "advertisements"sv, "adverts"sv, "ads"sv,     "contents"sv,      "corrigenda"sv, "dedication"sv,
+    "errata"sv,        "index"sv,          "preface"sv, "prelims"sv, "preliminaries"sv, "privilege"sv,  "register"sv,
+    "subscribers"sv,   "table"sv,          "tables"sv,  "title"sv,   "titles"sv,        "verse"sv,      "verses"sv};
+/// Returns true if a word is in a table, in capitals or small letters.
+template <std::size_t N>
+[[nodiscard]] constexpr bool is_in(std::string_view const (&table)[N], std::string_view word) noexcept {
+  for (auto const one : table)
+    if (equal_in_any_case(word, one)) return true;
+  return false;
+}
 /// Words for a part of a book (common practice, no source).
 inline constexpr std::string_view words_of_parts[]{"v"sv,     "vol"sv,  "volume"sv, "tome"sv, "tom"sv,   "tomo"sv,
                                                    "tomus"sv, "t"sv,    "bd"sv,     "band"sv, "teil"sv,  "theil"sv,
@@ -65,8 +83,12 @@ protected:
     begin(from, to, c, !named_after);
     return true;
   }
+  std::int64_t leaves_at_extent_{0}; // how many leaves came before the last extent after which gatherings follow
+
+  [[nodiscard]] static constexpr bool is_plate_word(std::string_view w) noexcept { return is_in(words_of_plates, w); }
   /// Reads leaves without a signature: 2 unsigned leaves; [2] leaves; 4 p.l. They become a gathering π, or χ after
-  /// other gatherings, where the text must call them unsigned. Returns false if there are none.
+  /// other gatherings, where the text must call them unsigned or say what is on them, and where they are no total: 80
+  /// unnumbered leaves. Returns false if there are none.
   constexpr bool leaves_before() {
     bool const square = c_.at(TokenKind::open_square);
     if (square && !is_digit(at(c_.token.to))) return false;
@@ -78,15 +100,19 @@ protected:
     if (figure) c.take();
     if (leaves < 1 || leaves > thick_gathering || (square && !c.touches(TokenKind::close_square))) return false;
     if (square) c.take();
+    bool const may_be_total = begun() && leaves > 4 && word(c).starts_with("un");
     bool said = take_adjectives(c);
     if (!take_leaves(c)) return false;
+    bool const after = begun() && may_be_total && (c.ended() || is_separator(c.token));
+    if (after && (leaves == this->leaves_ || leaves == this->leaves_ - leaves_at_extent_)) return false;
     auto p = c;
     bool const round = p.at(TokenKind::open_round);
     if (p.at(TokenKind::comma) || round) p.take();
     if (take_adjectives(p) && (!round || p.at(TokenKind::close_round))) {
       if (round) p.take();
       c = p, said = true;
-    }
+    } else if (begun() && !said)
+      said = take_contents(c);
     if (begun() && !said) return false;
     auto const to = end_before(c.token.from);
     if (is_separator(c.token) || c.at(TokenKind::plus) || c.at(TokenKind::colon)) c.take();
@@ -94,6 +120,20 @@ protected:
     warn(Problem::unsigned_leaves_as_gathering, from, to);
     c_ = c;
     return this->unsigned_gathering(begun(), leaves, from, to);
+  }
+  /// Takes all words such as unsigned, unnumbered, preliminary. Returns true if there was one.
+  constexpr bool take_adjectives(TokenCursor& c) const {
+    bool any = false;
+    for (;;) {
+      auto const w = word(c);
+      bool const one = w == "unsigned" || w == "unnumbered" || w == "preliminary" || w == "prelim" ||
+                       (is_blank_word(w) && w != "Bl") || w == "without" ||
+                       (any && (w == "signature" || w == "signatures"));
+      if (!one) return any;
+      c = after_word(c);
+      if (w == "prelim" && c.touches(TokenKind::point)) c.take();
+      any = true;
+    }
   }
   /// Returns true for t.p. at this byte, a title-page and not the gatherings t and p.
   [[nodiscard]] constexpr bool is_title_page(std::uint32_t from) const noexcept {
@@ -241,20 +281,19 @@ private:
     c = after_word(c);
     return from + static_cast<std::uint32_t>(numeral.size());
   }
-  /// Takes all words such as unsigned, unnumbered, preliminary. Returns true if there was one.
-  constexpr bool take_adjectives(TokenCursor& c) const {
-    bool any = false;
-    for (;;) {
-      auto const w = word(c);
-      bool const one = w == "unsigned" || w == "unnumbered" || w == "preliminary" || w == "prelim" ||
-                       is_blank_word(w) || w == "without" || (any && (w == "signature" || w == "signatures"));
-      if (!one) return any;
-      c = after_word(c);
-      if (w == "prelim" && c.touches(TokenKind::point)) c.take();
-      any = true;
-    }
+  /// Takes "of" and what is on leaves of the text, with the words up to a separator: of errata. Returns false if something
+  /// else is there, as in 4 leaves of plates.
+  constexpr bool take_contents(TokenCursor& c) const {
+    if (word(c) != "of") return false;
+    auto p = after_word(c);
+    if (word(p) == "the") p = after_word(p);
+    if (!is_in(words_of_contents, word(p))) return false;
+    for (p = after_word(p); p.at(TokenKind::letter) && word(p).size() > 1 && is_word(p.token.from);) p = after_word(p);
+    if (!p.ended() && !is_separator(p.token)) return false;
+    c = p;
+    return true;
   }
-  /// Takes a word for leaves: leaves, leaf, l., ll., p.l. Returns true if there was one.
+  /// Takes a word for leaves: leaves, leaf, l., ll., f., ff., Bl., p.l. Returns true if there was one.
   constexpr bool take_leaves(TokenCursor& c) const {
     auto p = c;
     if (word(p) == "p") {
@@ -264,7 +303,7 @@ private:
     }
     auto const w = word(p);
     bool const full = w == "leaves" || w == "leaf";
-    if (!full && w != "l" && w != "ll") return false;
+    if (!full && !is_unit_of_leaves(w)) return false;
     p = after_word(p);
     bool const point = p.touches(TokenKind::point);
     if (!full && !point) return false;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Reads the text around the gatherings: remarks about a leaf, and after the formula a number of leaves or pages,
 /// plates and prose. The text is stored. If it states another number of leaves than the formula has, there is a
-/// warning.
+/// warning. Gatherings may follow it: A⁴, 4 leaves, B-K⁸, 72 leaves.
 ///
 ///   passage    = [ ":" ] , extent | pagination | plates | label , words ;
 ///   extent     = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "f." | "Bl." | "pp." | "p." ) ;
@@ -10,35 +10,37 @@
 ///   label      = words , ( ":" | "]" ) ;                   (* CW: and RT] *)
 #pragma once
 
-#include <bifolium/collation/detail/part_head_grammar.hpp>
+#include <bifolium/collation/detail/gatherings_beyond.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class PassageGrammar : protected PartHeadGrammar<Sink> {
+template <class Sink> class PassageGrammar : protected GatheringsBeyond<Sink> {
 protected:
-  using Base = PartHeadGrammar<Sink>;
+  using Base = GatheringsBeyond<Sink>;
   using Base::Base;
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
-      Base::begins, Base::is_word, Base::leaf_name, Base::begun, Base::part_, Base::leaves_;
+      Base::begins, Base::is_word, Base::leaf_name, Base::begun, Base::part_, Base::leaves_, Base::leaves_at_extent_;
 
   bool separated_{true}; // true if a separator comes before the present position
 
-  /// Stores the rest of the text. `prose` is true if it begins with words that do not state an extent.
+  /// Stores the rest of the text, or the text up to gatherings that follow. `prose` is true if it begins with words that do
+  /// not state an extent: nothing follows them.
   constexpr bool rest(bool prose) {
     auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
-    sink_.tail(from, size);
-    if (prose)
-      warn(Problem::text_not_read, from, size);
-    else if (leaves_beside(from))
-      warn(Problem::text_not_read, from, size);
-    auto c = c_;
-    while (!c.ended()) { // semicolons separate passages
+    auto const end = prose ? typename Base::TextEnd{size, 0, false} : this->end_of_text(c_);
+    auto const kept = prose ? from : check_stated(c_, from, end);
+    if (kept < end.to) sink_.tail(kept, end.to);
+    if (prose || leaves_beside(from, end.to))
+      warn(Problem::text_not_read, from, end.to);
+    else if (end.doubted != 0)
+      warn(Problem::text_not_read, end.doubted, end.to);
+    for (auto c = c_; !c.ended() && c.token.from < end.to;) { // semicolons separate passages
       auto const begin = c;
       auto to = c.token.to;
       bool plates = false;
-      for (; !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
+      for (; !c.ended() && c.token.from < end.to && !c.at(TokenKind::semicolon); c.take()) {
         to = c.token.to;
         if (!prose && c.token.spaced && this->names_part(c))
           warn(Problem::text_not_read, c.token.from, size); // v. 2: A-B⁸
@@ -48,8 +50,8 @@ protected:
       sink_.passage(kind, begin.token.from, to);
       if (c.at(TokenKind::semicolon)) c.take();
     }
-    if (!prose) check_stated(c_, from, size);
-    c_ = cursor(size);
+    if (end.goes_on) leaves_at_extent_ = leaves_;
+    c_ = cursor(end.to);
     return true;
   }
   /// Warns if a total in parentheses, (90 leaves), differs from the formula.
@@ -99,7 +101,7 @@ protected:
     return this->add_change(change);
   }
   /// Reads a statement of signing without brackets, A-K⁸; $4 signed (−A3), up to a semicolon, a full stop before a
-  /// blank, or a statement of pages.
+  /// blank, a statement of pages, or gatherings.
   constexpr bool signing() {
     auto const begin = c_;
     auto const from = c_.token.from;
@@ -107,13 +109,16 @@ protected:
     int depth = 0, square = 0;
     for (; !c_.ended(); c_.take()) {
       auto const& t = c_.token;
+      auto after = c_;
+      after.take();
+      bool const goes_on = depth == 0 && square == 0 &&
+                           ((t.is(TokenKind::comma) && this->gatherings_begin(after)) ||
+                            (t.spaced && t.from != from && this->gatherings_begin(c_)));
       depth += t.is(TokenKind::open_round) ? 1 : t.is(TokenKind::close_round) ? -1 : 0;
       square += t.is(TokenKind::open_square) ? 1 : t.is(TokenKind::close_square) ? -1 : 0;
       bool const point = t.is(TokenKind::point) && (c_.ahead().spaced || c_.ahead().is(TokenKind::end));
-      auto after = c_;
-      after.take();
       bool const pages = t.is(TokenKind::comma) && this->is_extent(after);
-      if (depth < 0 || square < 0 || (depth == 0 && (t.is(TokenKind::semicolon) || point || pages))) break;
+      if (depth < 0 || square < 0 || goes_on || (depth == 0 && (t.is(TokenKind::semicolon) || point || pages))) break;
       to = t.to;
     }
     if (depth > 0 || square > 0) return c_ = begin, this->gathering();
@@ -144,7 +149,7 @@ protected:
     bool const several = take_joined_leaves(c);
     auto const w = word(c);
     bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && (article || is_word(c.token.from)) &&
-                       w != "to" && w != "through" && w != "and";
+                       !this->is_range_word(w) && w != "and";
     bool const of_several =
         is_blank_word(w) || is_wanting_word(w) || w == "are" || w == "both" || cancel_word(w) != CancelWord::none;
     if (!words || (several && !of_several)) return false;
@@ -207,16 +212,16 @@ private:
     }
   }
   /// Returns true for leaves that the formula does not have and that are not plates: + 2 leaves, and 4 unsigned leaves.
-  [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from) const {
+  [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from, std::uint32_t to) const {
     auto const w = word(c_);
     if (!c_.at(TokenKind::plus) && w != "and" && w != "plus" && w != "with") return false;
     bool leaves = false;
-    for (auto c = cursor(from); !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
+    for (auto c = cursor(from, to); !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
       if (!c.at(TokenKind::letter)) continue;
       auto const one = word(c);
       if (one == "plate" || one == "plates") return false;
       leaves = leaves || one == "leaf" || one == "leaves" || one == "ll" || one == "l";
-      if (!one.empty()) c = cursor(c.token.from + one.size() - 1);
+      if (!one.empty()) c = cursor(c.token.from + one.size() - 1, to);
     }
     return leaves;
   }
@@ -232,18 +237,36 @@ private:
     if (w == "p" || w == "pp") return Passage::Kind::pagination;
     return is_unit_of_leaves(w) && after_word(c).token.from <= to ? Passage::Kind::leaves : Passage::Kind::prose;
   }
-  /// Warns if a stated number of leaves, 90 leaves or [90] ll., differs from the formula.
-  constexpr void check_stated(TokenCursor c, std::uint32_t from, std::uint32_t size) {
+  /// Warns if a stated number of leaves, 90 leaves or [90] ll., is neither that of the formula nor that of the gatherings
+  /// since the extent before it. Returns where the text begins that is kept: a number for a part of the formula agrees with
+  /// it and is no statement about the book.
+  constexpr std::uint32_t check_stated(TokenCursor c, std::uint32_t from, typename Base::TextEnd const& end) {
     if (c.at(TokenKind::open_square)) c.take();
-    if (!c.is_flat_figure()) return;
+    if (!c.is_flat_figure()) return from;
     std::int64_t const stated = c.token.value;
     c.take();
     if (c.at(TokenKind::close_square)) c.take();
+    static_cast<void>(this->take_adjectives(c));
     auto const w = word(c);
+    if (!is_unit_of_leaves(w)) return from;
     auto const of = this->after_word(c);
-    bool const plates = of.token.spaced && begins(of.token.from, "of");
-    bool const of_book = is_unit_of_leaves(w) && !(plates && (w == "leaves" || w == "leaf"));
-    if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
+    bool const parted = of.token.spaced && begins(of.token.from, "of");
+    bool const of_plates = parted && this->is_plate_word(word(this->after_word(of)));
+    if (of_plates && (w == "leaves" || w == "leaf")) return from;
+    bool const of_formula = stated == leaves_, of_part = stated == leaves_ - leaves_at_extent_;
+    if (!of_formula && !of_part) {
+      // nobody states a total of 2 for 80 leaves
+      if (parted || stated * 8 < leaves_)
+        warn(Problem::text_not_read, from, end.to);
+      else
+        warn(Problem::total_contradicts, from, end.to, leaves_);
+      return from;
+    }
+    if (of_formula && !end.goes_on) return from;
+    c = of;
+    if (c.touches(TokenKind::point) || c.touches(TokenKind::close_square)) c.take();
+    while (is_separator(c.token)) c.take();
+    return c.token.from < end.to ? c.token.from : end.to;
   }
 };
 

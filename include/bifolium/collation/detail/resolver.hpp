@@ -98,9 +98,11 @@ private:
   std::uint32_t letters_from_{}, letters_to_{}; // the first run of Latin letters
   bool begins_early_{};                         // an alphabet begins at A or B
   std::uint32_t changes_{};
-  Cycle gathered_{};        // the leaves of the gatherings beside the format
-  Doubt gathered_doubt_{};  // the text of that statement, for the warning
-  std::uint32_t not_met_{}; // a bit for each of these counts that no run has had
+  Cycle gathered_{};            // the leaves of the gatherings beside the format
+  Doubt gathered_doubt_{};      // the text of that statement, for the warning
+  std::uint32_t not_met_{};     // a bit for each of these counts that no run has had
+  std::uint32_t looked_at_{};   // how many runs are in the counts seen
+  std::uint64_t counts_seen_{}; // a bit for each leaf count below 64
 
 protected:
   constexpr Resolver(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -172,6 +174,17 @@ protected:
     gathered_doubt_ = {Problem::gathered_otherwise, from, to};
     not_met_ = (1U << leaves.size()) - 1U;
     sink_.gathered(leaves);
+  }
+  /// Returns true if each of these leaf counts is that of some run. Each run is looked at once, however often this is asked.
+  [[nodiscard]] constexpr bool has_gathering_of(Cycle const& leaves) {
+    for (; looked_at_ < runs_.size(); ++looked_at_)
+      for (std::size_t i = 0; i < runs_.terms(looked_at_); ++i) {
+        auto const one = static_cast<unsigned>(runs_.leaves_folded({looked_at_, static_cast<std::int64_t>(i)}));
+        if (one < 64U) counts_seen_ |= std::uint64_t{1} << one;
+      }
+    for (std::size_t k = 0; k < leaves.size(); ++k)
+      if (leaves.term(k) < 64 && ((counts_seen_ >> static_cast<unsigned>(leaves.term(k))) & 1U) == 0) return false;
+    return true;
   }
   /// Warns at the end of the text, or of a volume with such a statement, if no gathering has the number of leaves
   /// stated beside the format. Others may differ: a book in fours often begins or ends with another gathering.

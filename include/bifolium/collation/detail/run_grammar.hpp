@@ -24,6 +24,8 @@ protected:
     auto c = c_;
     if (!take_element(c, e)) return no_run(e);
     if (!e.count.found() && e.first.key.mark() == Mark::number && separate_numbers(e)) c = cursor(e.end);
+    if (e.said.found()) settle_counts(e);
+    bool const in_words = !e.count.found() || e.count.in_words;
     FoundRun run;
     run.first = e.first.key;
     run.last = e.last.key;
@@ -35,8 +37,12 @@ protected:
     if (!count(e, run, c)) return false;
     c_ = c;
     doubts(e, run);
+    if (in_words) ++runs_in_words_;
     if (is_hebrew_alphabet(e)) return hebrew_alphabet(e, run);
-    return this->add_run(run, e.from, e.end);
+    if (!this->add_run(run, e.from, e.end)) return false;
+    if (e.said.found() && !this->has_gathering_of(e.said.cycle))
+      warn(Problem::gathered_otherwise, e.said.from, e.said.end);
+    return true;
   }
   /// Adds a gathering π or χ for leaves that the text describes in words as unsigned.
   constexpr bool unsigned_gathering(bool chi, int leaves, std::uint32_t from, std::uint32_t to) {
@@ -132,7 +138,18 @@ protected:
   Letters shown_{}; // J, U and W, which the alphabet lacks and the formula has in their places: A-I⁸ J⁸, V⁸ W⁸
 
 private:
-  bool ends_with_u_{false}; // the last run ends with U, in an alphabet without it
+  bool ends_with_u_{false};        // the last run ends with U, in an alphabet without it
+  std::uint32_t runs_in_words_{0}; // how many runs have a count in words, or share one
+
+  /// Decides between a count in figures and one in words after it. The figure is the last leaf that is signed, A-H3, in
+  /// fours, if it is on the line, lower, and no run before it has its count in figures. Otherwise it is the count of this
+  /// run, and the words say how most gatherings are. (common practice, no source)
+  constexpr void settle_counts(FoundElement& e) const {
+    if (e.said.sound() && !(may_be_signed_leaf(e) && runs_in_words_ == this->runs_.size())) return;
+    e.count = e.said; // also a count that cannot be read, which is refused
+    e.said = {};
+    e.apart = false;
+  }
 
   constexpr void look_for_letters(FoundElement const& e, FoundRun const& run) {
     auto const before = letter_before(run);
@@ -190,7 +207,7 @@ private:
     if (!check_count(e)) return false;
     run.leaves = leaves_of_count(e);
     if (leaves_listed(e) != 0) warn(Problem::leaves_read_as_count, e.from, e.end, leaves_listed(e));
-    if (!this->shares_nothing(0)) run.leaves = this->own_of_shared(run.leaves, e.end);
+    if (!this->shares_nothing(0) && !e.said.found()) run.leaves = this->own_of_shared(run.leaves, e.end);
     if (e.apart) warn(Problem::count_apart, e.from, e.end);
     return true;
   }

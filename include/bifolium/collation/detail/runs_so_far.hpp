@@ -123,6 +123,8 @@ public:
       for (auto i = run.leaves.size(); i < Cycle::most_terms; ++i) kept.leaves[i] = 0;
   }
   [[nodiscard]] constexpr std::uint32_t size() const noexcept { return static_cast<std::uint32_t>(runs_.size()); }
+  /// Returns how many leaf counts alternate in a run. Precondition: the run has been read.
+  [[nodiscard]] constexpr std::size_t terms(std::uint32_t run) const noexcept { return runs_[run].terms; }
   /// Returns the number of leaves of a gathering as folded. Precondition: the run has been read.
   [[nodiscard]] constexpr int leaves_folded(GatheringAt at) const {
     auto const& run = runs_[at.run];

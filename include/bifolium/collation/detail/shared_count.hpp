@@ -96,7 +96,8 @@ private:
       auto const from = c.token.from;
       if (!take_element(c, e) || e.end <= from) break;
       if (!e.count.found()) continue;
-      if (e.count.problem == Problem::none && !only_bracket) cycle_ = leaves_of_count(e), shared_until_ = e.end;
+      if (e.count.problem == Problem::none && !only_bracket)
+        cycle_ = may_be_signed_leaf(e) ? e.said.cycle : leaves_of_count(e), shared_until_ = e.end;
       if (e.count.problem == Problem::none && !only_bracket) return;
       break;
     }
@@ -113,9 +114,9 @@ private:
       FoundElement e;
       if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from)) || !take_element(c, e)) break;
       if (!e.count.found()) continue;
-      bool const figures = !e.count.in_words;
+      bool const figures = !e.count.in_words && !e.said.sound(); // A-C, D⁴, in eights: D alone has its own
       if (!e.count.sound() || (figures && omitted_ != Omitted::error)) break;
-      cycle_ = leaves_of_count(e);
+      cycle_ = e.said.sound() ? e.said.cycle : leaves_of_count(e);
       shared_until_ = e.end;
       in_figures_ = figures;
       return;
