@@ -19,6 +19,7 @@
 
 #include "audit_answer.hpp"
 
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -92,12 +93,32 @@ class MarcRecord {
         texts.left_out.push_back("'" + text + "' is a second note of signatures and was not read");
       break;
     }
-    for (std::string_view lines : {"hain lines vertical", "hain lines are vertical", "ertical chain lines",
-                                   "hain lines: vertical", "hainlines vertical", "ertical chainlines"})
-      if (text.find(lines) != text.npos) texts.at("chain_lines") = "vertical";
-    for (std::string_view lines : {"hain lines horizontal", "hain lines are horizontal", "orizontal chain lines",
-                                   "hain lines: horizontal", "hainlines horizontal", "orizontal chainlines"})
-      if (text.find(lines) != text.npos) texts.at("chain_lines") = "horizontal";
+    chain_lines(text, texts, "vertical",
+                {"hain lines vertical", "hain lines are vertical", "ertical chain lines", "hain lines: vertical",
+                 "hainlines vertical", "ertical chainlines"});
+    chain_lines(text, texts, "horizontal",
+                {"hain lines horizontal", "hain lines are horizontal", "orizontal chain lines",
+                 "hain lines: horizontal", "hainlines horizontal", "orizontal chainlines"});
+  }
+  /// What a note says of chain lines of one direction. Notes may say both, of different gatherings, and may deny one.
+  static void chain_lines(std::string const& text, RecordTexts& texts, std::string const& direction,
+                          std::initializer_list<std::string_view> phrases) {
+    for (auto const phrase : phrases)
+      for (auto at = text.find(phrase); at != text.npos; at = text.find(phrase, at + 1)) {
+        auto const word = text.find_last_of(" \t", at);
+        auto before = word == text.npos ? std::string{} : text.substr(0, word);
+        for (auto& letter : before)
+          letter = letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
+        bool denied = false;
+        for (std::string_view no : {"without", "no", "not", "lacks"})
+          denied = denied || before == no || before.ends_with(" " + std::string{no});
+        if (denied) {
+          texts.left_out.push_back("'" + text + "' denies chain lines of a direction and was not read");
+          continue;
+        }
+        auto const& known = texts["chain_lines"];
+        texts.at("chain_lines") = known.empty() || known == direction ? direction : "both";
+      }
   }
   /// The years of 008. Of one year: s, t (and copyright), r (and the original), e (and month and day), p; of a range: q, m, i, k,
   /// c, d, u. `17uu` is 1700 to 1799; 9999 is an end that is not reached.

@@ -190,10 +190,12 @@ public:
 /// Returns the plan of a formula on sheets of `leaves_to_sheet` leaves. `how` says how parts of sheets are printed, and
 /// whether the first and the last gathering may share a sheet that their leaves fill, which is an inference. Matters
 /// are the preliminaries (the runs before the text that are signed with other marks than its longest run), the text and
-/// the cancels. The function allocates memory. Precondition: 1 to Scheme::most_cells leaves to the sheet.
+/// the cancels. The function allocates memory. Preconditions: 1 to Scheme::most_cells leaves to the sheet; the choices
+/// are enumerators.
 inline Plan plan_of(Formula const& formula, int leaves_to_sheet, Arranging how = {}) {
   if (leaves_to_sheet < 1 || leaves_to_sheet > Scheme::most_cells)
     broken("a sheet must make from 1 to Scheme::most_cells leaves");
+  if (detail::what_is_wrong(how)) broken("a choice of the printer has a number that its type does not name");
   return detail::FormulaPlanner{formula, leaves_to_sheet, how.parts}.plan(how.sharing);
 }
 /// Returns the number of gatherings in the runs of the formula that a scheme makes: those that stand side by side as
@@ -203,17 +205,20 @@ inline std::int64_t gatherings_by(Formula const& formula, Attested scheme) {
   return detail::FormulaPlanner{formula, by.leaves_to_sheet, PartWork::turned, &by}.by_scheme();
 }
 /// Returns the plan of a formula whose scheme is known. Gatherings that the scheme does not make - `gatherings_by`
-/// counts the others - are put to press as if it were not known. The function allocates memory. Errors: formats_differ
-/// if the formula states another format; scheme_not_in_formula if the scheme makes none of the gatherings.
+/// counts the others - are put to press as if it were not known. The function allocates memory. Errors: no_such_value;
+/// formats_differ if the formula states another format; scheme_not_in_formula if the scheme makes none of the gatherings.
 inline Expected<Plan> plan_of(Formula const& formula, Attested scheme, Arranging how = {}) {
+  if (auto const error = detail::what_is_wrong(how)) return *error;
   auto const by = make_up(scheme);
   if (states_paper(formula) && *formula.format()->leaves_to_sheet() != by.leaves_to_sheet)
     return error_in_field(Problem::formats_differ, "scheme");
   if (gatherings_by(formula, scheme) == 0) return error_in_field(Problem::scheme_not_in_formula, "scheme");
   return detail::FormulaPlanner{formula, by.leaves_to_sheet, how.parts, &by}.plan(how.sharing);
 }
-/// Returns the plan of a formula in the format that it states. The function allocates memory. Error: format_not_stated.
+/// Returns the plan of a formula in the format that it states. The function allocates memory. Errors: no_such_value,
+/// format_not_stated.
 inline Expected<Plan> plan_of(Formula const& formula, Arranging how = {}) {
+  if (auto const error = detail::what_is_wrong(how)) return *error;
   if (!states_paper(formula)) return error_in_field(Problem::format_not_stated, "formula");
   return plan_of(formula, *formula.format()->leaves_to_sheet(), how);
 }

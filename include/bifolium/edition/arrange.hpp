@@ -69,6 +69,7 @@ constexpr std::optional<Error> what_is_wrong(Pages const& pages, bool runs_on) {
 
 constexpr Expected<Plan> arranged(SheetMakeUp const& by, Pages const& pages, Arranging how) {
   must_make_leaves(by);
+  if (auto const error = what_is_wrong(how)) return *error;
   if (auto const error = what_is_wrong(pages, how.end_matter_runs_on)) return *error;
   auto plan = plan_of(by, pages, how.end_matter_runs_on);
   Arranger{by, how}.arrange(plan, one_sided_leaves(by, pages, how.end_matter_runs_on));
@@ -77,6 +78,7 @@ constexpr Expected<Plan> arranged(SheetMakeUp const& by, Pages const& pages, Arr
 
 constexpr Expected<Plan> arranged_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how) {
   must_make_leaves(by);
+  if (auto const error = what_is_wrong(how)) return *error;
   if (auto const error = what_is_wrong(pages, how.end_matter_runs_on)) return *error;
   auto plan = plan_of(by, pages, how.end_matter_runs_on);
   auto const pages_used = 2 * plan.leaves() - plan.blank_pages;
@@ -106,7 +108,7 @@ Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages
 
 /// Returns the plan that takes the least paper. Among these it has the fewest formes, with the sharing that `how`
 /// allows; if two plans are equal, it is the one that shares no sheet. Precondition: `make_up` made `by` from a fold.
-/// Errors: negative_count, nothing_to_print, number_too_large (more than 10^15 pages), too_many_cancels.
+/// Errors: no_such_value, negative_count, nothing_to_print, number_too_large (more than 10^15 pages), too_many_cancels.
 constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
   BIFOLIUM_WHEN_RUN(detail::compiled::arrange(by, pages, how));
   return detail::arranged(by, pages, how);

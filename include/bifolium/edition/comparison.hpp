@@ -99,6 +99,7 @@ constexpr Expected<Fraction> sound_cost_of(PrintingOption const& option, std::in
 /// Errors: those of `reckon`.
 constexpr Expected<Fraction> cost_of(PrintingOption const& option, std::int64_t copies,
                                      CompareBy by = CompareBy::cost) {
+  if (by > CompareBy::sheets) return error_in_field(Problem::no_such_value, "by");
   if (copies < 0) return error_in_field(Problem::negative_count, "copies", copies);
   if (auto const error = detail::what_is_wrong(option)) return *error;
   return detail::sound_cost_of(option, copies, by);
@@ -266,6 +267,7 @@ inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const&
     if (by == CompareBy::cost && !option.edition.price_of_ream && !option.edition.price_of_forme &&
         !option.edition.price_of_token)
       return error_in_field(Problem::price_needed, "options");
+  if (by > CompareBy::sheets) return error_in_field(Problem::no_such_value, "by");
   for (auto const& option : options)
     if (by == CompareBy::cost && !prices_alike(option.edition, options.front().edition))
       return error_in_field(Problem::prices_differ, "options");

@@ -86,6 +86,15 @@ struct Arranging {
   friend constexpr bool operator==(Arranging, Arranging) = default;
 };
 
+namespace detail {
+/// Returns what is wrong with choices made of numbers from outside.
+constexpr std::optional<Error> what_is_wrong(Arranging how) {
+  if (how.sharing > Sharing::freely) return error_in_field(Problem::no_such_value, "sharing");
+  if (how.parts > PartWork::cut_first) return error_in_field(Problem::no_such_value, "parts");
+  return {};
+}
+} // namespace detail
+
 /// Returns true if parts of so many leaves fill a sheet. Leaves that are folded are even in number; `single` ones need
 /// not be.
 /// Example: `is_part_of_sheet(4, 12) && !is_part_of_sheet(8, 12) && !is_part_of_sheet(3, 12)`.

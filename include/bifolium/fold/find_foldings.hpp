@@ -26,7 +26,7 @@ struct FindRules {
   /// how the long side of the paper lay; if not given, as in the attested scheme, else so that the leaf has a usual shape
   std::optional<Axis> long_side{};
   bool turned_under{true}; ///< true if parts may also be turned underneath
-  int dearer{15};          ///< the greatest price above that of the simplest answer
+  int dearer{15};          ///< the greatest price above that of the simplest answer, at least 0
   int most{12};            ///< the greatest number of answers; attested schemes with the same pages are added to it
   friend constexpr bool operator==(FindRules const&, FindRules const&) = default;
 };
@@ -47,7 +47,7 @@ struct FoundFolding {
 };
 
 /// Returns the foldings that give these pages, the cheapest first; among equal prices an attested scheme comes first.
-/// The function allocates memory. Precondition: `rules.most` is at least 1. Errors: forme_not_whole, formes_unlike,
+/// The function allocates memory. Preconditions: `rules.most` is at least 1, `rules.dearer` at least 0. Errors: forme_not_whole, formes_unlike,
 /// forme_given_twice, too_many_sheets, too_many_cells; pages_not_backed and heads_not_backed if the two formes, or the
 /// two sides that one forme prints, contradict each other (`limit` is the page), and illegible_head_to_tail if neither
 /// page can be named; too_many_illegible; no_folding if the pages do not form gatherings of

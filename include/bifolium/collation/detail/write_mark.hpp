@@ -29,7 +29,9 @@ protected:
   Notation notation_;
   std::string text_{};
 
-  explicit MarkWriter(Notation notation) : notation_{notation} {}
+  explicit MarkWriter(Notation notation) : notation_{notation} {
+    if (notation > Notation::tei) broken("there is no notation with this number");
+  }
 
   [[nodiscard]] bool plain() const noexcept { return notation_ == Notation::caret || notation_ == Notation::flat; }
   [[nodiscard]] bool markup() const noexcept { return notation_ == Notation::html || notation_ == Notation::tei; }

@@ -16,6 +16,17 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Returns the rules with a limit of the price that can be added to any price. Preconditions: at least one answer is wanted,
+/// the limit is not below 0, and the directions are enumerators.
+constexpr FindRules sound(FindRules rules) {
+  if (rules.most < 1) broken("FindRules::most must be at least 1");
+  if (rules.dearer < 0) broken("FindRules::dearer must be at least 0");
+  if (rules.reads > Reads::right_to_left || rules.long_side > Axis::left_right)
+    broken("a rule has a number that its type does not name");
+  if (rules.dearer > PieceFolds::none) rules.dearer = PieceFolds::none; // above every price
+  return rules;
+}
+
 /// Searches the foldings of a set of sheets.
 class FoldingFinder {
   static constexpr int most_parts = (Scheme::most_pieces + Scheme::most_sheets) / 2;
@@ -200,9 +211,7 @@ class FoldingFinder {
 public:
   /// Makes a finder. Foldings from the price `below` on are not searched.
   constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules, int below = PieceFolds::none)
-      : formes_{formes}, rules_{rules}, below_{below} {
-    if (rules.most < 1) broken("FindRules::most must be at least 1");
-  }
+      : formes_{formes}, rules_{sound(rules)}, below_{below} {}
   /// Adds the answers for grids whose pages are all known, if they are not much more expensive than those for others.
   constexpr void find(std::vector<SheetGrid> const& grids) {
     grids_ = grids;

@@ -214,7 +214,7 @@ class MisprintFinder {
   }
 
 public:
-  constexpr MisprintFinder(std::span<SeenForme const> formes, FindRules const& rules) : rules_{rules} {
+  constexpr MisprintFinder(std::span<SeenForme const> formes, FindRules const& rules) : rules_{sound(rules)} {
     for (auto const& forme : formes) formes_.push_back(forme);
   }
   constexpr Misprints result() {
