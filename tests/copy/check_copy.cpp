@@ -403,7 +403,12 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
   CHECK(spans("Complete.") == spans("A-L"));
   // after a list, and in parentheses within one
   CHECK(spans("A-K (wanting C3.6) L") == spans("A1-C2 C4-5 C7-K8 L"));
-  CHECK(spans("A-B; wanting B8; C") == spans("A1-B7"));
+  // C is not among A-B, so the list may not name all that is there
+  auto const left_out = *read_leaves_present(book, "A-B; wanting B8; C");
+  CHECK(left_out.spans == spans("A1-B7"));
+  REQUIRE(left_out.doubts.size() == 1);
+  CHECK(left_out.doubts[0].problem == Problem::leaves_left_out);
+  CHECK(left_out.doubts[0].limit == 7 * 8 + 3); // D to K, and L without its last leaf
   CHECK(spans("B A C-L, wants A3") == spans("B A1-2 A4-8 C-L"));
   // in another form, or of another copy
   CHECK(spans("lacking A1 (facsimile)") == spans("A1 facsimile A2-L3"));

@@ -393,7 +393,7 @@ TEST_CASE("a name that is also something else is doubted, and taken for the like
            {"8°: a-z⁸", "wants a & b", "wants a-b", 0}, // no gathering &
            {"8°: *⁴ A-B⁸", "wants (*)", "wants *", 0},  // no gathering (*)
            {"8°: *⁴ (*)⁴ A-B⁸", "A-B (wants (*)) *", "wants (*)", 0},
-           {"8°: *⁴ (*)⁴ A-B⁸", "A-B ((*) and *2 lacking)", "wants *, (*)", 0},
+           {"8°: *⁴ (*)⁴ A-B⁸", "A-B ((*) and *2 lacking)", "wants *, (*)", 1}, // are *1, 3 and 4 there?
            {"8°: *⁴ (*)⁴ A-B⁸", "* (*) A-B (−(*)1)", "wants (*)1", 0},
            {"8°: *⁴ (*)⁴ A⁸ ((*)4 blank)", "wants (*)2-4 ((*)4 blank), A1", "wants (*)2-4 ((*)4 blank), A1", 0},
            {"8°: *⁴ (*)⁴ A⁸ ((*)4 blank)", "wants (*)2, A1 (A1 blank)", "wants (*)2, A1", 0},

@@ -3,6 +3,7 @@
 /// leaf (B3,6). A name that several gatherings have means the next of them, in the order of the list.
 #pragma once
 
+#include <bifolium/copy/detail/flat_counts.hpp>
 #include <bifolium/copy/detail/names_in_order.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
 #include <bifolium/core/partition_point.hpp>
@@ -30,6 +31,8 @@ protected:
   std::optional<LeafOfBook> last_{};   // the last leaf read
   std::optional<LeafOfBook> beside_{}; // the leaf of the last item, of whose gathering a number alone is
   NamesInOrder names_;
+  FlatCounts counts_{};
+  bool leaf_said_{}; // a word for leaves stands before the item: leaf A8
   bool by_number_{}; // the item is said to be leaves by number: f. 2r
 
   /// One end of a run. `numbers` are those of its leaves in the ideal copy. For a leaf that the formula removes the
@@ -124,6 +127,7 @@ protected:
     if (to < from) return error(Problem::run_goes_backwards, word);
     LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
     place(leaves);
+    counts_.add(FlatCounts::Form::leaves, item_from_, word);
     last_ = leaves[0].last;
     figures_ = Figures::of_book;
     return {};
@@ -154,6 +158,7 @@ protected:
     if (named->doubtful) doubt_of_several(word, first.gathering);
     LeafSpan const leaves[]{span_of_leaf(book_, first), span_of_leaf(book_, *second)};
     place(leaves);
+    counts_.add(FlatCounts::Form::leaves, 0, word); // the spans are not in the order of the items
     around_.push_back({first, *second});
     last_ = first; // what comes next may be inside
     beside_ = second;
@@ -175,7 +180,15 @@ protected:
       if (!end) return end.error();
       last = *end;
     }
-    return between(word, *first, last);
+    auto const wrong = between(word, *first, last);
+    if (!wrong && item_from_ < item_to_) counts_.add(form_of(*first, last, tail.has_value()), item_from_, word);
+    return wrong;
+  }
+  /// Returns what an item is, if it may be a gathering and the number of its leaves.
+  [[nodiscard]] FlatCounts::Form form_of(End const& first, End const& last, bool run) const {
+    if (leaf_said_ || by_number_ || (run && first.leaf)) return FlatCounts::Form::leaves;
+    if (last.leaf) return FlatCounts::form_of(book_, *last.leaf, run);
+    return last.numbers.count() == 1 ? FlatCounts::Form::only_leaf : FlatCounts::Form::leaves; // π, of one leaf
   }
   /// Returns true if the end of a run comes before its beginning. The numbers alone do not tell it of leaves that the
   /// formula removes, which have none, nor of two gatherings beside one another: B-A would be a run of no leaves.
@@ -218,7 +231,9 @@ protected:
     auto const last = figure_end(*beside_, to, word);
     if (!last) return last.error();
     if (!(*beside_ < *first->leaf)) return error(Problem::run_goes_backwards, word);
-    return between(word, *first, *last);
+    auto const wrong = between(word, *first, *last);
+    if (!wrong) counts_.add(FlatCounts::Form::leaves, item_from_, word);
+    return wrong;
   }
 
 public:

@@ -32,10 +32,11 @@ class LeavesReader : LeafRuns {
   bool joined_{false};                                                // "and" comes before the item
   bool named_{false}; // the item is the gathering &, or e, and joins nothing
   char word_for_leaves_{
-      '\0'};                 // the first letter of the word for leaves before the item, f. 3 or leaf 3, or a zero byte
-  bool roman_{false};        // the last item is a leaf with a Roman numeral
-  std::size_t group_from_{}; // the spans of the items that "and" joins
-  std::size_t stated_{0};    // how many spans have words for their state
+      '\0'}; // the first letter of the word for leaves before the item, f. 3 or leaf 3, or a zero byte
+  std::optional<std::size_t> whole_{}; // the span of all leaves that "complete" stands for
+  bool roman_{false};                  // the last item is a leaf with a Roman numeral
+  std::size_t group_from_{};           // the spans of the items that "and" joins
+  std::size_t stated_{0};              // how many spans have words for their state
 
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) {
@@ -130,6 +131,11 @@ class LeavesReader : LeafRuns {
   }
   /// Reads leaves: from one to another, if `last` is what comes after "to".
   std::optional<Error> leaves_of(std::string_view word, std::optional<std::string_view> last) {
+    if (auto const bare = without_point(word); bare.size() < word.size()) { // A-L. Lacks B4
+      TextCursor end{bare};
+      auto const first = take_until_beside_names(end, is_dash);
+      if (names_gathering(book_, end.take_dash() ? end.rest() : first)) word = bare;
+    }
     TextCursor cursor{word};
     cursor.take_dash(); // at the beginning it is between no leaves
     take_until_beside_names(cursor, is_dash);
@@ -151,6 +157,13 @@ class LeavesReader : LeafRuns {
     if (!to) return error(Problem::not_a_reference, word);
     if (either) doubt(word, Problem::name_in_two_ways);
     return next_figures(word, *from, *to);
+  }
+  /// Returns true if a word for leaves is among words before a name: the leaves, les f.
+  [[nodiscard]] static bool says_leaf(std::string_view words) noexcept {
+    TextCursor cursor{words};
+    for (cursor.take_blanks(); !cursor.at_end(); cursor.take_blanks())
+      if (is_leaf_noun(cursor.take_until(is_space))) return true;
+    return false;
   }
   /// Takes "to" and the word after it, B3 to 6. Returns no value if there is none.
   std::optional<std::string_view> take_end(TextCursor& cursor) {
@@ -185,13 +198,18 @@ public:
       if (!wanting_ && book_.leaves() > 0 && take_whole_book(cursor)) {
         begun_ = true;
         place_all(1, book_.leaves());
+        whole_ = item_from_;
         continue;
       }
       if (all_ == All::no && take_end_of_book(cursor)) continue;
       if (!read_.spans.empty() && take_content_remark(cursor)) continue;
       if (wanting_ && take_content_before_leaf(cursor, book_)) continue;
-      if (take_words_before_name(cursor, book_)) continue;
+      if (auto const from = cursor.at(); take_words_before_name(cursor, book_)) {
+        leaf_said_ = says_leaf(text_.substr(from, cursor.at() - from));
+        continue;
+      }
       if (auto const wrong = take_item(cursor)) return *wrong;
+      leaf_said_ = false;
       if (read_.spans.size() > limits_.runs)
         return error(Problem::too_many_runs, text_.substr(passage.from, 0), limits_.runs);
     }
@@ -207,6 +225,29 @@ public:
   [[nodiscard]] bool only_states() const noexcept { return stated_ > 0 && stated_ >= read_.spans.size(); }
   /// Removes the doubts about names that the list has as often as the book.
   void settle() { names_.settle(read_.doubts); }
+  /// Reads the numbers of a list as counts of leaves if they can hardly be anything else, with a doubt. Returns an error if
+  /// one of them is not the count of its gathering: which leaves of it are there is not said.
+  std::optional<Error> settle_counts() {
+    if (auto const found = counts_.find(book_, read_.spans)) {
+      if (found->differs) return error(Problem::counts_differ, found->word);
+      doubt(found->word, Problem::counts_of_gatherings);
+      auto& doubts = read_.doubts; // the places of doubts rise
+      merge_sort(doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
+      counts_.expand(book_, read_.spans);
+    }
+    // A-K L, complete: the word is said of the leaves that are named
+    std::int64_t named = 0;
+    bool ascending = whole_.has_value();
+    for (std::size_t i = 0, before = 0; ascending && i < read_.spans.size(); ++i) {
+      auto const& one = read_.spans[i];
+      if (i == *whole_ || one.state != LeafInCopy::original) continue;
+      ascending = one.in_ideal() && (named == 0 || read_.spans[before].to < one.from);
+      named += one.leaves(), before = i;
+    }
+    if (ascending && named == book_.leaves())
+      read_.spans.erase(read_.spans.begin() + static_cast<std::ptrdiff_t>(*whole_));
+    return {};
+  }
   [[nodiscard]] LeavesPresent& result() noexcept { return read_; }
 
 private:

@@ -130,8 +130,10 @@ template <std::size_t N>
 /// item, so that the all of "all after C1" is not taken.
 [[nodiscard]] inline bool take_whole_book(TextCursor& cursor) noexcept {
   auto c = cursor;
-  auto const word = c.take_until(is_between_items);
-  if (equal_in_any_case(word, "all")) {
+  auto word = c.take_until(is_between_items);
+  bool const ended = word.ends_with('.') || word.ends_with(':'); // Complete. Lacks L4
+  if (ended) word.remove_suffix(1);
+  if (equal_in_any_case(word, "all") && !ended) {
     for (std::string_view const more : {"leaves", "present"}) {
       auto next = c;
       next.take_blanks();
@@ -143,7 +145,7 @@ template <std::size_t N>
     if (!is_any(word, words)) return false;
   }
   c.take_while(is_space);
-  if (!c.at_end() && c.peek() != ',' && c.peek() != ';') return false;
+  if (!ended && !c.at_end() && c.peek() != ',' && c.peek() != ';') return false;
   cursor = c;
   return true;
 }

@@ -67,6 +67,21 @@ public:
     for (std::size_t i = 1; i < spans_.size(); ++i)
       if (spans_[i].to < spans_[i - 1].to) spans_[i].to = spans_[i - 1].to;
   }
+  /// Returns true if one of these leaves is in a span: in that which reaches farthest of those that begin no later than the
+  /// last of them.
+  [[nodiscard]] bool touch(LeafSpan const& one) const {
+    auto const after = partition_point(spans_.size(), [&](std::size_t i) { return spans_[i].from <= one.to; });
+    return after > 0 && one.from <= spans_[after - 1].to;
+  }
+  /// Returns how many leaves there are, each counted once.
+  [[nodiscard]] std::int64_t leaves() const {
+    std::int64_t sum = 0, last = 0;
+    for (auto const& one : spans_) {
+      auto const from = one.from > last ? one.from : last + 1;
+      if (from <= one.to) sum += one.to + 1 - from, last = one.to;
+    }
+    return sum;
+  }
   /// Returns true if one of the spans has all these leaves: that which reaches farthest of those that begin before.
   [[nodiscard]] bool have(LeafSpan const& one) const {
     auto const after = partition_point(spans_.size(), [&](std::size_t i) { return spans_[i].from <= one.from; });
@@ -162,7 +177,7 @@ class PassagesReader {
   IdealCopy const& book_;
   std::string_view text_;
   LeavesReader there_, wanting_, kept_; // kept: taken out of those that are wanting
-  std::vector<LeavesSaid> after_{}, excepted_{};
+  std::vector<LeavesSaid> after_{}, excepted_{}, lost_{};
   bool says_wanting_{false};
   std::size_t before_{0}; // where the passage before ended
   TextSpan word_{};       // the word after which leaves are wanting
@@ -184,6 +199,7 @@ class PassagesReader {
     if (passage.except && spans.size() == from) return error(Problem::not_a_reference, {before_, before_});
     for (auto i = from; i < spans.size(); ++i) {
       if (passage.after && there_.begun()) after_.push_back({spans[i], passage.word});
+      if (passage.wanting && !passage.except) lost_.push_back({spans[i], trimmed(text_, passage.text, " ,;:().")});
       if (passage.except) excepted_.push_back({spans[i], trimmed(text_, passage.text, " ,;:().")});
     }
     return {};
@@ -194,6 +210,7 @@ class PassagesReader {
     auto const blank = trimmed(text_, {0, text_.size()}, " "); // of a list that names nothing: this copy
     if (!there_.begun() && !says_wanting_ && !blank.empty()) return error(Problem::leaves_not_named, blank);
     there_.settle(), wanting_.settle(), kept_.settle();
+    if (auto const wrong = there_.settle_counts()) return *wrong;
     if (auto const other = take_out(book_, excepted_, wanting_.result().spans))
       return error(Problem::exception_of_nothing, *other);
     bool const only_states = there_.only_states();
@@ -205,6 +222,23 @@ class PassagesReader {
     // K8 wanting: which of the leaves before the word are meant, a list does not say
     return there_.begun() ? error(Problem::wanting_after_leaves, word_)
                           : error(Problem::not_a_reference, {text_.size(), text_.size()});
+  }
+
+  /// Doubts a list that says what is there and what is wanting, and leaves others out: in A-K, lacks L of a book with π
+  /// before A the leaves of π may be there. In A-K, lacks B4 nothing is left out: the one is taken from the other.
+  void doubt_unnamed(LeavesPresent& result) const {
+    SpansByNumber const there{result.spans};
+    LeavesSaid const* first = nullptr;
+    auto named = result.spans;
+    for (auto const& one : lost_) {
+      if (!one.leaves.in_ideal()) continue;
+      named.push_back(one.leaves);
+      if (first == nullptr && !there.touch(one.leaves)) first = &one;
+    }
+    auto const left = first == nullptr ? 0 : book_.leaves() - SpansByNumber{named}.leaves();
+    if (left > 0)
+      result.doubts.push_back(
+          error_at(Problem::leaves_left_out, place_in(text_, first->words.from), first->words.of(text_), left));
   }
 
 public:
@@ -224,6 +258,7 @@ public:
     if (auto const wrong = settle()) return *wrong;
     auto& result = there_.result();
     if (!says_wanting_) return static_cast<LeavesPresent&&>(result);
+    if (there_.begun()) doubt_unnamed(result);
     if (!there_.begun() && book_.leaves() > 0) result.spans.push_back(span_of_numbers(book_, 1, book_.leaves()));
     result.spans = WantingRemover{book_, wanting_.result().spans}.remove_from(result.spans);
     for (auto const* more : {&wanting_.result().doubts, &kept_.result().doubts})

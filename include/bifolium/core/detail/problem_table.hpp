@@ -333,6 +333,12 @@ BIFOLIUM_PROBLEM(338, only_states_of_leaves, "'{found}' says in what state leave
 BIFOLIUM_PROBLEM(350, name_in_two_ways, "'{found}' can be the name of a gathering of this book, but also a leaf of another or a word between leaves: name the leaves of the gathering, as in 3/1-8")
 /// Doubtful: `Ej.`, ejemplar or leaf E1; `di`, of or leaf d1.
 BIFOLIUM_PROBLEM(360, leaf_or_word, "'{found}' is a word, but can also be a leaf with its number in Roman numerals: write leaves in figures, as in E1")
+/// Doubtful: `π2 A-K8 L4`, the leaves π2 and L4, or the gatherings with their counts.
+BIFOLIUM_PROBLEM(361, counts_of_gatherings, "the list has the form of a formula, so '{found}' was read as a gathering and the number of its leaves: for that leaf alone write the word leaf before it, as in leaf A8")
+/// `π2 A-I8 K7 L4` of a book in which K has eight leaves: which of them is wanting is not said.
+BIFOLIUM_PROBLEM(362, counts_differ, "the list has the form of a formula, but '{found}' is not the number of leaves of the gathering: name the leaves that are there, as in A-I K1-6 K8")
+/// Doubtful: `A-K, lacks L` of a book with leaves before A.
+BIFOLIUM_PROBLEM(363, leaves_left_out, "the list says what is there and that '{found}' is wanting, and {limit} other {leaf is|leaves are} named in neither place: they were taken to be wanting too")
 /// `wants A-C except D1`: the leaf that is excepted is not among those that are wanting.
 BIFOLIUM_PROBLEM(351, exception_of_nothing, "'{found}' is taken out of leaves that are wanting and is not one of them")
 /// A range of pages in the parenthesis of several volumes.
