@@ -31,7 +31,7 @@ long times_told(std::string const& text, Problem problem) {
 std::string many_names(int i) {
   return std::string{"[k"} + static_cast<char>('a' + i / 20) + static_cast<char>('a' + i % 20) + ".]";
 }
-constexpr auto again = Problem::series_starts_again, taken = Problem::inserted_name_taken;
+constexpr auto starts_again = Problem::series_starts_again, name_taken = Problem::inserted_name_taken;
 
 } // namespace
 
@@ -41,13 +41,13 @@ TEST_CASE("a gathering that has the name of one before it is doubted, whatever t
         "2*", "†", "¶",  "§",  "[par.]", "[fleuron]", ")(", "):(", "(*)", "(?)", "&", "ã", "'Gg'", "aα"}) {
     CAPTURE(mark);
     auto const one = mark + "⁴";
-    CHECK(times_told("B⁸ " + one + " Z⁸ " + mark + "²", again) == (mark == "A" ? 2 : 1)); // A after B
-    CHECK(times_told("[" + one + " " + mark + "²]", again) == 1);
-    CHECK(times_told("Y⁸; " + one + " Z⁸; " + one + " Z⁸; " + one, again) == 0); // of several volumes
+    CHECK(times_told("B⁸ " + one + " Z⁸ " + mark + "²", starts_again) == (mark == "A" ? 2 : 1)); // A after B
+    CHECK(times_told("[" + one + " " + mark + "²]", starts_again) == 1);
+    CHECK(times_told("Y⁸; " + one + " Z⁸; " + one + " Z⁸; " + one, starts_again) == 0); // of several volumes
   }
   for (std::string const mark : {"A", "α", "*", "[par.]", "π", "χA"}) { // the raised figure tells them apart
     CAPTURE(mark);
-    CHECK(times_told(mark + "⁴ ²" + mark + "⁴ ³" + mark + "⁴ 2²B⁴", again) == 0);
+    CHECK(times_told(mark + "⁴ ²" + mark + "⁴ ³" + mark + "⁴ 2²B⁴", starts_again) == 0);
   }
   CHECK(doubts_of_names("π² 2π⁴ A⁸ χ1 2χ²").empty());
   CHECK(doubts_of_names("π² π⁴ A⁸") == Problems{Problem::series_starts_again});
@@ -72,18 +72,18 @@ TEST_CASE("an inserted leaf has a name of its own") {
     CAPTURE(place);
     for (int leaf = 1; leaf <= 8; ++leaf) { // no leaf after the eighth
       auto const name = std::to_string(leaf);
-      CHECK(times_told("A-C⁸(" + place + "B" + name + ") D⁸", taken) == 1);
-      CHECK(times_told("A-C⁸(" + place + "D" + name + ") D⁸", taken) == 1);
-      CHECK(times_told("A-C⁸(" + place + "*B" + name + ") D⁸", taken) == 0);
+      CHECK(times_told("A-C⁸(" + place + "B" + name + ") D⁸", name_taken) == 1);
+      CHECK(times_told("A-C⁸(" + place + "D" + name + ") D⁸", name_taken) == 1);
+      CHECK(times_told("A-C⁸(" + place + "*B" + name + ") D⁸", name_taken) == 0);
     }
-    CHECK(times_told("A-C⁸(" + place + "B9) D⁸", taken) == 0);
-    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸", taken) == 0);
-    CHECK(times_told("A-C⁸(" + place + "χ1) χ² D⁸", taken) == 1);
-    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸(D1+χ1)", taken) == 1);
-    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸(D1+χ3)", taken) == 0);
-    CHECK(times_told("A-C⁸(" + place + "χ⁴) D⁸(D1+χ3)", taken) == 1);
-    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸(D1+²χ1)", taken) == 0);
-    CHECK(times_told("A-C⁸(" + place + "χ1); A-C⁸(" + place + "χ1)", taken) == 0); // of two volumes
+    CHECK(times_told("A-C⁸(" + place + "B9) D⁸", name_taken) == 0);
+    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸", name_taken) == 0);
+    CHECK(times_told("A-C⁸(" + place + "χ1) χ² D⁸", name_taken) == 1);
+    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸(D1+χ1)", name_taken) == 1);
+    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸(D1+χ3)", name_taken) == 0);
+    CHECK(times_told("A-C⁸(" + place + "χ⁴) D⁸(D1+χ3)", name_taken) == 1);
+    CHECK(times_told("A-C⁸(" + place + "χ1) D⁸(D1+²χ1)", name_taken) == 0);
+    CHECK(times_told("A-C⁸(" + place + "χ1); A-C⁸(" + place + "χ1)", name_taken) == 0); // of two volumes
   }
   // a leaf that was cut out left its name
   CHECK(doubts_of_names("A-C⁸(−B3, B2+B3)").empty());

@@ -21,10 +21,16 @@ namespace detail {
   return t.is(TokenKind::comma) || t.is(TokenKind::semicolon) ||
          (t.is(TokenKind::point) && t.value == '.'); // and not ·
 }
-/// Returns true for a word with which a catalogue counts the leaves of a book: 80 leaves, 80 ll., 80 f., 80 Bl.
+/// Words with which catalogues count the leaves of a book: 80 leaves, 80 ll., 80 f., 80 Bl., 80 cc. (common practice, no
+/// source).
+inline constexpr std::string_view catalogued_units[]{"leaves",    "leaf",  "ll",    "l",    "ff",   "f",
+                                                     "Bl",        "Bll",   "cc",    "lvs",  "fols", "folios",
+                                                     "feuillets", "carte", "hojas", "Blatt"};
+/// Returns true for one of these words.
 [[nodiscard]] constexpr bool is_unit_of_leaves(std::string_view word) noexcept {
-  return word == "leaves" || word == "leaf" || word == "ll" || word == "l" || word == "ff" || word == "f" ||
-         word == "Bl";
+  for (auto const one : catalogued_units)
+    if (word == one) return true;
+  return false;
 }
 
 /// Looks at the text of a formula. It uses the dialect, because letters side by side are signatures if the alphabet has

@@ -2,7 +2,9 @@
 /// The grammar of a collation formula. It reads tokens (leaf/token.hpp) by recursive descent. What the elements mean
 /// together is worked out in collation/detail/resolver.hpp.
 ///
-///   description = [ heading ] , [ format ] , [ engraved ] , { part } ;
+///   description = [ heading ] , [ format ] , [ total ] , [ engraved ] , { part } ;
+///   total       = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "f." | "Bl." ) , [ separator | ":" ]
+///               , [ heading ] , [ format ] ;
 ///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
 ///   separator   = "," | "." | ";" | "and" | "&" | "+" ;             (* the last three between two runs *)
 ///   element     = run | unsigned | empty | group | changes | outside | identity | imperfect | unplaced | equation
@@ -31,7 +33,9 @@ template <class Sink> class Grammar : QuotationGrammar<Sink> {
       Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
       Base::is_group, Base::rest, Base::begins, Base::separated_, Base::limits_;
 
-  bool second_{false}; // true for the second formula of A = B
+  bool second_{false};       // true for the second formula of A = B, and for one that is only counted
+  TextSpan total_{};         // a total of leaves before the first gathering
+  std::int64_t in_total_{0}; // the number that it states
 
 public:
   constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -44,6 +48,7 @@ public:
       return fail(Problem::not_utf8, to_32(zero), to_32(zero));
     this->take_format();
     if (failed_) return false;
+    take_total();
     for (;;) {
       separators();
       if (c_.ended()) {
@@ -61,6 +66,8 @@ public:
     auto const size = to_32(text_.size());
     if (!begun()) return fail(Problem::no_signature, size, size);
     this->check_identities();
+    if (in_total_ != 0 && in_total_ != leaves_)
+      warn(Problem::total_contradicts, to_32(total_.from), to_32(total_.to), leaves_);
     this->check_gathered();
     this->check_inserted();
     this->check_alphabet();
@@ -91,6 +98,41 @@ private:
   }
   static constexpr std::uint32_t to_32(std::size_t i) noexcept { return static_cast<std::uint32_t>(i); }
 
+  /// Takes a total of leaves before the gatherings: 4°. 80 Bl. a-k⁸. So few leaves that they could be one gathering are a
+  /// total only if the gatherings after them have as many: 2 l., A-K⁸ begins with two leaves that are not signed.
+  constexpr void take_total() {
+    auto c = c_;
+    auto const from = c.token.from;
+    bool const square = c.at(TokenKind::open_square);
+    if (square) c.take();
+    if (!c.is_flat_figure() || c.token.value == 0) return;
+    auto const stated = c.token.value;
+    c.take();
+    if (square && !c.touches(TokenKind::close_square)) return;
+    if (square) c.take();
+    auto const unit = word(c);
+    if (!is_unit_of_leaves(unit)) return;
+    c = after_word(c);
+    bool const stop = c.touches(TokenKind::point) || c.touches(TokenKind::comma) || c.touches(TokenKind::colon) ||
+                      c.touches(TokenKind::semicolon);
+    if (!stop && unit.size() < 3) return; // 2 f⁸
+    auto const to = c.touches(TokenKind::point) && unit.size() < 4 ? c.token.to : this->before_blanks(c.token.from);
+    while (is_separator(c.token) || c.at(TokenKind::colon)) c.take();
+    if (c.ended() || (stated <= thick_gathering && (second_ || count_after(c) != std::int64_t{stated}))) return;
+    total_ = {from, to};
+    in_total_ = stated;
+    sink_.tail(from, to);
+    sink_.passage(Passage::Kind::leaves, from, to);
+    c_ = c;
+    this->take_format(); // 80 leaves. 4°: sign. a-k⁸
+  }
+  /// Returns the number of leaves of the formula that begins here, or 0 if it cannot be read.
+  [[nodiscard]] constexpr std::int64_t count_after(TokenCursor const& c) const {
+    Sink none = sink_.nobody();
+    Grammar other{text_.substr(c.token.from), dialect_, limits_, none};
+    other.second_ = true;
+    return other.read() ? other.leaves() : 0;
+  }
   constexpr void separators() {
     separated_ = !begun();
     auto const from = c_.token.from;
