@@ -62,6 +62,7 @@ module;
 #include <bifolium/core/number_words.hpp>
 #include <bifolium/core/optional_number.hpp>
 #include <bifolium/core/partition_point.hpp>
+#include <bifolium/core/printed_numeral.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/core/range.hpp>
@@ -476,6 +477,7 @@ using bifolium::PressFigure;
 using bifolium::PressTerms;
 using bifolium::Presswork;
 using bifolium::PrintedNumber;
+using bifolium::PrintedNumeral;
 using bifolium::PrintingOption;
 using bifolium::Priors;
 using bifolium::Problem;
@@ -821,6 +823,7 @@ using bifolium::price_of_alphabet;
 using bifolium::prices_alike;
 using bifolium::printable_html;
 using bifolium::printed_number;
+using bifolium::printed_numeral;
 using bifolium::printing_option;
 using bifolium::printing_words;
 using bifolium::priors_of;

@@ -3,6 +3,7 @@
 // the apostrophus are listed at cool.culturalheritage.org and in Spofford, A Book for All Readers (1900); IIIIXX for 80 is
 // French quatre-vingts (common practice, no source), as in M iiii c iiii xx V iij for 1488
 // (tasacionyvaloracionlibros.com).
+#include <bifolium/core/printed_numeral.hpp>
 #include <bifolium/core/read_date.hpp>
 
 #include "check.hpp"
@@ -167,5 +168,17 @@ TEST_CASE(
     REQUIRE(date);
     REQUIRE(date->warnings().size() == 1);
     CHECK(date->warnings()[0].problem == Problem::year_clipped);
+  }
+}
+
+TEST_CASE("numerals of printers alone, without a year") { // the spellings of the list above
+  STATIC_CHECK(printed_numeral("XIIX") == PrintedNumeral{18, 4});
+  STATIC_CHECK(printed_numeral("xiiij, 2").value == 14);
+  STATIC_CHECK(printed_numeral("IIIIXXXII").value == 92);
+  STATIC_CHECK(printed_numeral("VX").value == 0);
+  STATIC_CHECK(printed_numeral("").bytes == 0);
+  for (auto const& [text, value] : spellings()) {
+    CAPTURE(text);
+    CHECK(printed_numeral(text) == PrintedNumeral{value, text.size()});
   }
 }

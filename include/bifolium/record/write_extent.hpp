@@ -26,9 +26,11 @@ class ExtentWriter {
     text_ += (text_.empty() || text_.ends_with("; ") ? "" : ", ") + words;
     group_open_ = true;
   }
-  void add_unnumbered(std::int64_t count) {
+  /// `next`: the number after the pages without numbers, or -1.
+  void add_unnumbered(std::int64_t count, std::int64_t next = -1) {
     PageRun run;
-    bool const like_a_page = sequences_.is_number_of_page(run, count, -1); // 1-205, [206] p.
+    // 1-205, [206] p.; 12, [13], 14-320 p.
+    bool const like_a_page = sequences_.is_number_of_page(run, count, -1) || next == count + 1;
     add('[' + std::to_string(count) + (like_a_page ? " unnumbered]" : "]"));
     run.numbering = Numbering::none, run.count = count;
     sequences_.add(run, false);
@@ -94,7 +96,9 @@ public:
       bool const more = r < runs.size() && same_unit(runs[r], runs[first]) &&
                         (r == first || (runs[r].unit != PageUnit::columns && !runs[r].folded));
       if (more && runs[r].numbering == Numbering::none) without += runs[r++].count;
-      if (without > 0) add_unnumbered(without);
+      bool const number_follows =
+          r < runs.size() && runs[r].numbering != Numbering::none && runs[r].part == runs[first].part;
+      if (without > 0) add_unnumbered(without, number_follows ? runs[r].first : -1);
       group += numbers(first, r);
       bool const last = r == runs.size();
       if (last && pagination_.incomplete) text_ += '+';

@@ -375,6 +375,8 @@ BIFOLIUM_PROBLEM(344, title_leaf_taken, "'{found}' was read as the first leaf of
 BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages were taken")
 /// Doubtful: [8]-320 p. read as eight pages and 320 pages.
 BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} {page|pages} without numbers before the numbers, not as the number of the first page")
+/// Doubtful: 120 leaves, 240 p.
+BIFOLIUM_PROBLEM(358, pages_stated_again, "'{found}' can be the {limit} {page|pages} before it, counted again in another unit: state each page once")
 /// Doubtful: a leaf that the formula takes away, in a list of the leaves that a copy lacks.
 BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "every copy lacks '{found}', because the formula does not have this leaf")
 /// Doubtful: `ca. 200 p.`, `about 100 leaves`.

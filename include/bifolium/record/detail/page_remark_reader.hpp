@@ -146,7 +146,7 @@ protected:
     auto const* const unit = take_page_unit(look);
     if (unit == nullptr || unit->only_after) return;
     look.take_blanks();
-    if (!look.at_digit() && look.peek() != '[' && !roman_numeral(look.rest().substr(0, 40))) return;
+    if (!look.at_digit() && look.peek() != '[' && !page_numeral(look.rest())) return;
     cursor_ = look;
     unit_in_parenthesis_ = *unit;
   }
@@ -242,8 +242,7 @@ protected:
   bool take_approximately() {
     auto look = cursor_;
     // 120 c. are leaves
-    if (!take_about(look) || (!look.at_digit() && look.peek() != '[' && !roman_numeral(look.rest().substr(0, 40))))
-      return false;
+    if (!take_about(look) || (!look.at_digit() && look.peek() != '[' && !page_numeral(look.rest()))) return false;
     cursor_ = look;
     return approximate_ = true;
   }
@@ -263,6 +262,7 @@ protected:
     return true;
   }
   [[nodiscard]] static bool ends_statement(char c) noexcept { return c == ',' || c == ';' || c == ':' || c == ')'; }
+  [[nodiscard]] std::int64_t volume_after() const noexcept { return volume_named_ + 1; }
   /// `v. 2:` begins a part of its own.
   bool take_name_of_volume() {
     auto number = volume_named_ + 1;
@@ -271,6 +271,29 @@ protected:
     volume_named_ = number;
     if (number > read_.volumes.value_or(0)) read_.volumes = number;
     return true;
+  }
+  /// Takes the unit before the numbers of a volume, or before numbers that begin again after those of another unit: Vol. I:
+  /// pp. xii, 320; 8 leaves, pp. 1-205. It is of all numbers after it without a unit of their own. `p. 24 misnumbered` is
+  /// a remark.
+  bool take_unit_before() {
+    auto look = cursor_;
+    if (!wanted_extent_ || !extent_ || (!any_ && volume_named_ == 0) || group_ < runs().size()) return false;
+    auto const* const unit = take_page_unit(look);
+    if (unit == nullptr || unit->only_after || unit->title) return false;
+    look.take_blanks();
+    bool const in_part = !runs().empty() && runs().back().part == part_;
+    auto const after_unit = look, here = cursor_;
+    cursor_ = look;
+    bool const bracket = cursor_.take('[');
+    auto const first = figure();
+    bool const range = !bracket && cursor_.take_dash() && figure().value > first.value;
+    bool const ends =
+        first.value > 0 && (bracket || cursor_.at_end() || ends_statement(cursor_.peek()) || cursor_.peek() == '.');
+    cursor_ = here;
+    if (!ends || (in_part && !bracket && !(range && first.value == 1))) return false;
+    cursor_ = after_unit;
+    unit_ = *unit;
+    return unit_seen_ = unit_before_ = true;
   }
   /// Leaves `front. (port.),` before the pages unread, as old cards have it.
   bool leave_frontispiece() {

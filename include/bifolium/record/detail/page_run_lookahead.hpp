@@ -43,7 +43,7 @@ protected:
     if (!look.take('+')) return false;
     look.take_blanks();
     bool const bracket = look.take('[') || look.take('('); // of a number, and not of [misprinting 45 as 54]
-    auto const roman = roman_numeral(look.rest().substr(0, 40));
+    auto const roman = page_numeral(look.rest());
     return look.at_digit() || (roman && (bracket || roman->bytes > 1) && !is_latin_letter(look.peek(roman->bytes)));
   }
   /// Returns the next number in the text without taking it.
@@ -57,15 +57,26 @@ protected:
     cursor_.go_to(here);
     return next.numerals == numerals && (!bracket || run) ? next.value : -1;
   }
+  /// Returns the first number of a range that comes next in the text, or -1: 14 before 14-320.
+  [[nodiscard]] std::int64_t next_range(Numerals numerals) {
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    while (cursor_.take(',')) cursor_.take_blanks();
+    auto const next = figure();
+    bool const range = cursor_.take_dash() && figure().value > next.value;
+    cursor_.go_to(here);
+    return range && next.numerals == numerals ? next.value : -1;
+  }
   /// A higher number in brackets is seldom a number of pages without numbers if it can be the number of a page. Our
   /// convention.
   static constexpr std::int64_t most_pages_without_numbers = 16;
   /// Returns true if a number in brackets can be the number of a page. In an extent it is one only after a range that is
   /// written in full, as in 2-205, [206] p., or if it is high: the short form writes 205, [1] p.
-  [[nodiscard]] bool bracket_may_be_number(PageRun const& run, Figure const& figure) const {
+  [[nodiscard]] bool bracket_may_be_number(PageRun const& run, Figure const& figure) {
     PageRun as_number{Numbering::inferred, figure.numerals, run.series};
     as_number.starred = run.starred;
-    return !extent_ || sequences_.latest_is_range(as_number) || figure.value > most_pages_without_numbers;
+    return !extent_ || sequences_.latest_is_range(as_number) || figure.value > most_pages_without_numbers ||
+           next_range(figure.numerals) == figure.value + 1;
   }
   /// Decides what a number in brackets means. In a statement [206] is one page if it continues the numbers, and the
   /// number after it, if there is one, continues from it. Otherwise it is a number of pages.
@@ -78,8 +89,8 @@ protected:
     as_number.count = 1;
     as_number.last_at = run.last_at;
     run = as_number;
-    bool const may_count =
-        extent_ ? !sequences_.latest_is_range(as_number) : figure.value <= most_pages_without_numbers;
+    bool const may_count = extent_ ? next != figure.value + 1 && !sequences_.latest_is_range(as_number)
+                                   : figure.value <= most_pages_without_numbers;
     if (next != figure.value + 1 && may_count) warn(Problem::bracket_read_as_number, from);
   }
   /// Returns true before a word for what is printed on pages without numbers; [1 v.], [1 map] and [3 leaves of plates]
@@ -124,6 +135,23 @@ protected:
       if (counted) break;
     }
     return before == 0 || first.value <= before || first.value > before + 2;
+  }
+  /// What a number in brackets with a unit of its own says about the pages before it, which are counted in another: 120
+  /// leaves (240 p.).
+  enum class Again : std::uint8_t { added, stated_again, doubtful };
+  /// After a comma the number is added. Without one it counts the same pages again if the sum is the same, or one page less
+  /// or more for a blank verso; a number of which the half is not reached, as in 240 p. (4 ff.), is added.
+  [[nodiscard]] Again said_again(PageRun run, PageUnitWord const& unit, std::size_t from) {
+    auto const before = before_blanks(cursor_.text(), from);
+    bool const open = extent_ && group_ < runs().size();
+    if (runs().empty() || open || runs().back().part != part_ || runs().back().unit == unit.unit || before == 0)
+      return Again::added;
+    if (char const c = cursor_.text()[before - 1]; c == ',' || c == '+' || c == '&' || c == ';') return Again::added;
+    run.unit = unit.unit;
+    std::int64_t all = 0;
+    for (auto const& one : runs()) all += one.part == part_ ? one.pages() : 0;
+    auto const pages = run.pages(), apart = pages > all ? pages - all : all - pages;
+    return apart <= Pagination::blank_verso ? Again::stated_again : 2 * pages >= all ? Again::doubtful : Again::added;
   }
   /// The word after the number, or after its unit, says that the pages bear none: 8 unnumbered pages, 2 ff. n. ch.
   [[nodiscard]] bool said_unnumbered() const {

@@ -12,6 +12,7 @@ namespace detail {
 class PageRunReader : protected PageRunLookahead {
 protected:
   using PageRunLookahead::PageRunLookahead;
+  bool unit_before_{}; // in an extent, true if the unit of the numbers stands before them: Vol. I: pp. xii, 320
 
   // -- corrections ---------------------------------------------------------------------------------------------------
 
@@ -24,7 +25,7 @@ protected:
     char const close = cursor_.take('[') ? ']' : cursor_.take('(') ? ')' : '\0';
     cursor_.take_blanks();
     // 414 i.e. 416: without brackets the sign = alone is too little
-    if ((close == '\0' && cursor_.peek() == '=') || !take_correction_word(cursor_))
+    if ((close == '\0' && cursor_.peek() == '=') || !take_correction_word(cursor_, close != '\0'))
       return cursor_.go_to(here), std::nullopt;
     cursor_.take_blanks();
     auto truly = figure();
@@ -60,11 +61,22 @@ protected:
     if (!plus_joins() && cursor_.take('+')) read_.pagination.incomplete = true; // 142+
     run.at = {from, cursor_.at()};
     run.part = part_;
+    bool const closed = unit_before_ && !unit_after();
+    if (unit_before_ && !closed) unit_before_ = false, unit_ = {"", PageUnit::pages};
     set_unit(run, unit_);
     sequences_.add(run, range);
     runs().push_back(run);
+    if (closed) group_ = runs().size();
     any_ = true;
     return std::nullopt;
+  }
+  /// Returns true before a unit, with words on numbering or without.
+  [[nodiscard]] bool unit_after() const {
+    auto look = cursor_;
+    bool unnumbered = false;
+    look.take_blanks();
+    while (take_numbering_words(look, unnumbered) || take_folded_word(look)) look.take_blanks();
+    return take_page_unit(look) != nullptr;
   }
 
   // -- runs ----------------------------------------------------------------------------------------------------------
@@ -81,8 +93,15 @@ protected:
     run.series = series, run.starred = starred;
     run.count = first.value, run.last_at = first.at;
     bool lone = true, said = false;
+    if (auto const here = cursor_; take_mark_of_repetition()) {
+      if (cursor_.peek() == close || !cursor_.take_dash())
+        cursor_ = here;
+      else
+        cursor_ = here, static_cast<void>(take_mark_of_repetition()), run.starred = true;
+    }
     if (cursor_.take_dash()) {
       auto const last = figure();
+      if (run.starred) static_cast<void>(cursor_.take('*') || take_mark_of_repetition());
       if (last.value < first.value || last.numerals != first.numerals) return cursor_.error_from(from, problem());
       if (auto error = wrong(last, from)) return error;
       run.numbering = Numbering::inferred, run.numerals = first.numerals;
@@ -93,7 +112,9 @@ protected:
       run.series = 0, run.starred = false;
     if (cursor_.take('+')) read_.pagination.incomplete = true; // [48+]
     auto const* const own = words_in_bracket(close, lone, said);
-    if (lone && take_correction_word(cursor_)) { // [12 i.e. 14]
+    if (lone && extent_ && own == nullptr && !list_in_bracket(close, run, said))
+      return cursor_.error_from(from, problem());
+    if (lone && take_correction_word(cursor_, true)) { // [12 i.e. 14]
       cursor_.take_blanks();
       auto const truly = figure();
       if (auto error = wrong(truly, from)) return error;
@@ -111,10 +132,39 @@ protected:
       if (bracket_may_be_number(run, first)) decide_bracket(run, first, from);
       if (run.numbering == Numbering::none) run.series = 0, run.starred = false;
     }
+    if (own != nullptr && lone)
+      if (auto const again = said_again(run, *own, from); again != Again::added) {
+        read_.unread.push_back({from, cursor_.at()});
+        if (again == Again::doubtful) tell_said_again({from, cursor_.at()});
+        return std::nullopt;
+      }
     auto const error = finish(run, from, !lone);
     if (!error && parts) cursor_.take_dash();
     if (!error && own != nullptr) keep_unit(*own);
     return error;
+  }
+  /// Takes further numbers in the bracket, [1 bl., 2]. Without a word about them they may be the numbers of pages, [1, 2],
+  /// and the bracket is refused.
+  bool list_in_bracket(char close, PageRun& run, bool& said) {
+    auto const here = cursor_;
+    auto const count = run.count;
+    while (cursor_.take(',')) {
+      cursor_.take_blanks();
+      auto const next = figure();
+      if (next.value < 1 || next.value > most || words_in_bracket(close, true, said) != nullptr) {
+        cursor_ = here, run.count = count;
+        return true;
+      }
+      run.count += next.value;
+    }
+    return run.count == count || said;
+  }
+  /// Doubts whether numbers in a second unit are pages that were counted before.
+  void tell_said_again(TextSpan span) {
+    std::int64_t before = 0;
+    for (auto const& run : runs())
+      if (run.part == part_ && run.at.from < span.from) before += run.pages();
+    read_.pagination.warn(cursor_.error(Problem::pages_stated_again, span, before));
   }
   /// Takes the words after a number in brackets, up to the end: `[8 unnumbered pages]`, `[4 ll.]`, `[1, blank]`, `[2 ads]`.
   /// Returns the unit among them, if there is one; words about what is printed there are left unread.
@@ -130,7 +180,7 @@ protected:
       more = cursor_.at() > from;
     }
     auto const here = cursor_.at();
-    if (!lone || take_correction_word(cursor_)) return cursor_.go_to(here), own;
+    if (!lone || take_correction_word(cursor_, true)) return cursor_.go_to(here), own;
     auto const from = cursor_;
     if (cursor_.take(',')) cursor_.take_blanks();
     int depth = 0;
@@ -191,8 +241,11 @@ protected:
   /// Reads 1-205, or 1-[206], where the last page has no number.
   std::optional<Error> range(PageRun& run, Figure const& first, std::size_t from) {
     cursor_.take('*');
+    if (run.series != 0)
+      if (auto const second = series(); second != 0 && second != run.series) return cursor_.error_from(from, problem());
     bool const unprinted = cursor_.take('[');
     auto const last = figure();
+    if (run.starred) take_mark_of_repetition();
     if (last.value < first.value || last.numerals != first.numerals) return cursor_.error_from(from, problem());
     if (auto error = wrong(last, from)) return error;
     if (unprinted && !cursor_.take(']')) return cursor_.error_from(from, problem());
@@ -219,6 +272,11 @@ protected:
     if (auto error = wrong(first, from)) return error;
     PageRun run{Numbering::printed, first.numerals, series, starred};
     run.first = run.last = first.value, run.count = 1, run.last_at = first.at;
+    if (!starred && take_mark_of_repetition()) {
+      run.starred = true;
+      if (!cursor_.take_dash()) return finish(run, from, true); // one page
+      return range(run, first, from);
+    }
     if (dash_parts(first)) {
       run.first = 1, run.count = first.value;
       auto const error = finish(run, from, false);

@@ -5,6 +5,7 @@
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/limits.hpp>
+#include <bifolium/core/printed_numeral.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/leaf/alphabet.hpp>
 #include <bifolium/leaf/roman.hpp>
@@ -25,6 +26,19 @@ inline int letter_run(TextCursor look) {
   bool const one_case = (first >= 'a') == (last >= 'a');
   if (!is_latin_letter(last) || is_latin_letter(look.peek(1)) || !one_case || last < first) return 0;
   return small_letter(first) - 'a' + 1;
+}
+
+/// Returns the Roman numeral at the beginning of a text, in the usual form or in one of old printers: XIIX, XXC, IC.
+inline std::optional<RomanNumeral> page_numeral(std::string_view text) {
+  text = text.substr(0, 40);
+  auto const usual = roman_numeral(text);
+  auto const letter_at = [&](std::size_t i) { return i < text.size() && is_latin_letter(text[i]); };
+  if (!usual || !letter_at(usual->bytes)) return usual;
+  auto const old = printed_numeral(text);
+  if (old.value == 0 || letter_at(old.bytes)) return usual;
+  for (char const c : text.substr(0, old.bytes)) // il. and mil are words
+    if (is_small(c) && std::string_view{"ijvx"}.find(c) == std::string_view::npos) return usual;
+  return RomanNumeral{old.value, old.bytes};
 }
 
 class PageScanner {
@@ -48,7 +62,7 @@ protected:
       while (!number && cursor_.at_digit()) cursor_.skip(1);
       return {number.value_or(most + 1), Numerals::arabic, {from, cursor_.at()}};
     }
-    auto const roman = roman_numeral(cursor_.rest().substr(0, 40));
+    auto const roman = page_numeral(cursor_.rest());
     if (!roman || is_latin_letter(cursor_.peek(roman->bytes))) return {};
     cursor_.skip(roman->bytes);
     return {roman->value, Numerals::roman, {from, cursor_.at()}};
@@ -58,6 +72,16 @@ protected:
   std::uint8_t series() {
     auto const number = cursor_.take_raised_number();
     return static_cast<std::uint8_t>(!number ? 0 : *number > 99 ? 99 : *number);
+  }
+  /// Takes the mark of a number that is repeated: 321*, 321a, 161bis. A letter alone can also be a unit.
+  bool take_mark_of_repetition() {
+    if (cursor_.take('*')) return true;
+    auto look = cursor_;
+    auto const letters = look.take_letters();
+    if (letters != "a" && letters != "b" && letters != "bis" && letters != "ter") return false;
+    if (look.peek() == '.') return false;
+    cursor_ = look;
+    return true;
   }
   void warn(Problem problem, std::size_t from) { read_.pagination.warn(cursor_.error(problem, {from, cursor_.at()})); }
 };

@@ -32,6 +32,14 @@ class PageSequences {
     return nullptr;
   }
 
+  /// Returns true if a number of the kind follows the last number, which has other numerals: xii [13].
+  [[nodiscard]] bool goes_on_in_other_numerals(PageRun const& run, std::int64_t number) const {
+    if (!open_ || run.series != 0 || run.starred) return false;
+    auto const& one = all_[latest_];
+    bool const plain = one.series == 0 && !one.starred && one.numerals != Numerals::letters;
+    return plain && one.numerals != run.numerals && number == one.last + 1;
+  }
+
 public:
   /// Returns the last number of the kind, or no value if a number of another kind came after it.
   [[nodiscard]] std::optional<std::int64_t> latest(PageRun const& run) const {
@@ -65,6 +73,9 @@ public:
   [[nodiscard]] bool is_number_of_page(PageRun const& run, std::int64_t number, std::int64_t next) const {
     if (number == 1 && next == 2) return true;
     auto const before = latest(run);
+    if (!before && goes_on_in_other_numerals(run, number))
+      return next == number + 1 ||
+             (next == -1 && number % 2 != 0); // leaves without numbers have an even number of pages
     return before && open_ && number == *before + 1 && next != *before + 1;
   }
   /// Returns the number of pages of a run whose last number should be `truly`. The correct number counts from the run

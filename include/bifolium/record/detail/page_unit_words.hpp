@@ -70,6 +70,8 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"leaves", PageUnit::leaves},
     {"leaf", PageUnit::leaves},
     {"lvs.", PageUnit::leaves},
+    {"lvs", PageUnit::leaves},
+    {"lf.", PageUnit::leaves},
     {"feuillets", PageUnit::leaves},
     {"feuillet", PageUnit::leaves},
     {"folios", PageUnit::leaves},

@@ -63,6 +63,9 @@ inline constexpr NumberingWords numbering_words[]{
     {"bb.", true},
     {"b.", true},
     {"w.", true},
+    {"foliated", false},
+    {"paginated", false},
+    {"paged", false},
     {"numbered", false},
     {"numb.", false},
     {"num.", false},
@@ -115,10 +118,22 @@ constexpr bool take_and(TextCursor& cursor) {
   return false;
 }
 
-/// Takes `i.e.` or a similar word before a corrected number.
-constexpr bool take_correction_word(TextCursor& cursor) {
+/// Takes `i.e.` or a similar word before a corrected number. In brackets more words are corrections: 205 [ma 207].
+constexpr bool take_correction_word(TextCursor& cursor, bool in_brackets = false) {
   if (cursor.take('=')) return true;
   if (begins_no_word(cursor.peek())) return false;
+  if (in_brackets)
+    for (char const* word :
+         {"d.i.",  "d. i.",  "d.h.",    "d. h.",    "das ist",      "das heißt",      "vielmehr",  "richtig",
+          "vere",  "verius", "ma",      "cioè",     "c.-à-d.",      "c'est-à-dire",   "es decir",  "sc.",
+          "scil.", "really", "in fact", "actually", "misprint for", "misprinted for", "error for", "erroneously for"}) {
+      auto look = cursor;
+      if (!look.take_listed(word)) continue;
+      look.take_blanks();
+      if (!look.at_digit() && !roman_numeral(look.rest().substr(0, 40))) continue;
+      cursor = look;
+      return true;
+    }
   for (char const* word : {"i.e.", "i. e.", "that is", "recte", "rectius", "sic, for", "sic for"})
     if (cursor.take_in_any_case(word)) {
       cursor.take(',');
@@ -178,7 +193,14 @@ constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
     auto const roman = arabic ? std::nullopt : roman_numeral(cursor.rest().substr(0, 40));
     if (roman) cursor.skip(roman->bytes);
     cursor.take_blanks();
-    if ((arabic || roman) && cursor.take(':')) {
+    auto after = cursor; // Vol. I, pp. xii, 320
+    static_cast<void>(after.take(','));
+    after.take_blanks();
+    auto const* const unit = take_page_unit(after);
+    after.take_blanks();
+    bool const pages = unit != nullptr && !unit->only_after &&
+                       (after.at_digit() || after.peek() == '[' || roman_numeral(after.rest().substr(0, 40)));
+    if ((arabic || roman) && (cursor.take(':') || pages)) {
       number = arabic ? *arabic : roman->value;
       return true;
     }

@@ -41,12 +41,19 @@ class PaginationReader : PageRemarkReader {
       own_unit_.push_back(runs().size() - 1);
     return any_ = true;
   }
+  /// Returns true before the name of a volume: 320. T. 2: pp. viii, 240.
+  [[nodiscard]] bool volume_follows(TextCursor look) const {
+    auto number = volume_after();
+    return take_volume_number(look, number) || take_volume_name(look, number);
+  }
   /// Takes a full stop between numbers, `pp. xii. 320`, or between a number and its unit, `viii., 320. p.`.
   bool take_stop() {
     auto look = cursor_;
     bool const unit_may_follow = extent_ && group_ < runs().size();
-    if (runs().empty() || (extent_ && !unit_may_follow) || !look.take('.')) return false;
+    if (runs().empty() || !look.take('.')) return false;
     bool const blanks = look.take_blanks();
+    if (blanks && unit_before_ && volume_follows(look)) return cursor_.skip(1), true;
+    if (extent_ && !unit_may_follow) return false;
     bool const number = blanks && (look.at_digit() || look.peek() == '[' || numeral_bytes(look) > 0);
     if (!number && !(unit_may_follow && (look.peek() == ',' || take_page_unit(look) != nullptr))) return false;
     cursor_.skip(1);
@@ -61,13 +68,25 @@ class PaginationReader : PageRemarkReader {
     if (number && !size_follows()) cursor_ = look;
     return number && cursor_.at() == look.at();
   }
+  /// Takes the colon between a number of volumes and their pages: 2 vols: pp. 320, 280.
+  bool take_colon_of_volumes() {
+    auto look = cursor_;
+    if (!wanted_extent_ || !read_.volumes || !runs().empty() || !look.take(':')) return false;
+    look.take_blanks();
+    auto const* const unit = take_page_unit(look);
+    if (unit == nullptr || unit->only_after) return false;
+    look.take_blanks();
+    if (!look.at_digit() && look.peek() != '[' && numeral_bytes(look) == 0) return false;
+    cursor_.skip(1);
+    return true;
+  }
   bool take_separator() {
     if (cursor_.peek() == ';' && !size_follows()) {
       cursor_.skip(1);
       if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
       return true;
     }
-    if (take_stop() || take_dash_of_sequences()) return true;
+    if (take_stop() || take_dash_of_sequences() || take_colon_of_volumes()) return true;
     if (depth_ > 0 && cursor_.take(')')) {
       if (unit_in_parenthesis_ && group_ < runs().size()) take_unit(*unit_in_parenthesis_);
       unit_in_parenthesis_.reset();
@@ -81,7 +100,7 @@ class PaginationReader : PageRemarkReader {
 
   /// Returns the number of bytes of the Roman numeral at the cursor, 0 if there is none.
   static std::size_t numeral_bytes(TextCursor const& c) {
-    auto const roman = roman_numeral(c.rest().substr(0, 40));
+    auto const roman = page_numeral(c.rest());
     return roman ? roman->bytes : 0;
   }
   [[nodiscard]] bool at_run() const {
@@ -126,6 +145,7 @@ class PaginationReader : PageRemarkReader {
                        : letter_run() > 0 ? lettered(of_series, starred)
                                           : numbered(of_series, starred);
     if (error) return error;
+    if (runs().size() == runs_before) return error; // pages that were stated before
     if (from < number) runs()[runs_before].at.from = from;
     if (approximate_ && approximate_run_ > runs_before) approximate_run_ = runs_before;
     approximate_ = false;
@@ -192,6 +212,7 @@ class PaginationReader : PageRemarkReader {
     bool const letter = is_latin_letter(c) || static_cast<unsigned char>(c) >= 0x80, bracket = c == '[' || c == '(';
     if ((letter || (bracket && is_latin_letter(cursor_.peek(1)))) && take_remark()) return std::nullopt;
     if ((letter || is_digit(c)) && take_name_of_volume()) return std::nullopt;
+    if (letter && take_unit_before()) return std::nullopt;
     if (letter && (title_leaf() || take_approximately() || leave_frontispiece())) return std::nullopt;
     if (letter && numbers_described()) return leave_rest();
     if ((letter || (c == '(' && is_latin_letter(cursor_.peek(1)))) && plates_in_or_apart()) return std::nullopt;
@@ -238,6 +259,7 @@ public:
     if (!any_) return cursor_.error_from(0, problem());
     if (auto error = end_groups()) return *error;
     doubt_range_of_volumes();
+    doubt_equal_sums();
     if (approximate_run_ < runs().size()) {
       read_.pagination.approximate = true;
       read_.pagination.warn(cursor_.error(Problem::pages_approximate, runs()[approximate_run_].at));
@@ -262,6 +284,19 @@ private:
       bool const goes_on = r > 0 && runs()[r - 1].last + 1 == run.first;
       if (run.numbering == Numbering::printed && run.first_at && run.first > 1 && !goes_on && run.count > 1)
         return read_.pagination.warn(cursor_.error(Problem::range_or_volumes, run.at, run.count));
+    }
+  }
+  /// 120 leaves, 240 p.: two runs of one part in two units with one sum can be the same pages. In fewer pages the sums are
+  /// often equal by chance.
+  void doubt_equal_sums() {
+    constexpr std::int64_t fewest = 32;
+    auto const& all = runs();
+    for (std::size_t r = 1; r < all.size(); ++r) {
+      auto const &a = all[r - 1], &b = all[r];
+      auto const of_part = [&](std::size_t i) { return i < all.size() && all[i].part == b.part; };
+      bool const two = a.part == b.part && !of_part(r - 2) && !of_part(r + 1);
+      if (two && a.unit != b.unit && a.pages() == b.pages() && b.pages() >= fewest)
+        read_.pagination.warn(cursor_.error(Problem::pages_stated_again, b.at, a.pages()));
     }
   }
   /// Returns the word that stands where the unit of the numbers is expected: `map` in `1 map`. It is empty if the text
