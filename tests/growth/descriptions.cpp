@@ -157,8 +157,7 @@ struct Repeated {
 private:
   /// A name that fits in the column: `height read: '20 cm ; '`.
   [[nodiscard]] std::string name(char const* what) const {
-    auto text = std::string{identifier(row->field)} + (begun ? " begun" : "") + what + ": '";
-    for (char const c : unit.substr(0, 14)) text += c == '\n' || c == '\xFF' ? '.' : c;
+    auto const text = std::string{identifier(row->field)} + (begun ? " begun" : "") + what + ": '" + shown_unit(unit);
     return text + (in_pages.empty() ? "'" : "' and pages");
   }
 };

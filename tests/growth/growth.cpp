@@ -554,6 +554,7 @@ int main(int count, char** words) {
       print(one.name, result);
       wrong += result.holds ? 0 : 1;
     }
+  wrong += lists_that_grow_too_fast(most / 10);
   wrong += descriptions_that_grow_too_fast(most / 10);
   if (steps_done == 0) {
     std::puts("no step was counted");

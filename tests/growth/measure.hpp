@@ -86,6 +86,16 @@ inline void print(std::string const& name, Grown const& result) {
   std::fflush(stdout);
 }
 
+/// A unit as it is printed: not all of a long one, and nothing that ends a line.
+inline std::string shown_unit(std::string_view unit) {
+  std::string text;
+  for (char const c : unit.substr(0, 14)) text += c == '\n' || c == '\t' || c == '\xFF' ? '.' : c;
+  return text;
+}
+
+/// Grows texts of every reader of a list of leaves, prints the worst of each reader, and returns how many grow too fast
+/// (lists.cpp).
+int lists_that_grow_too_fast(int most);
 /// Grows texts of every field of a description, prints the worst of each field, and returns how many grow too fast
 /// (descriptions.cpp). Below 10,000 units it takes a quarter of the texts.
 int descriptions_that_grow_too_fast(int most);

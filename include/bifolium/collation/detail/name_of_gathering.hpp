@@ -33,27 +33,37 @@ namespace detail {
   return mark && has_gathering(book, *mark);
 }
 
-/// Returns where a name ends that begins with a bracket or a quotation mark at byte `at`: [red star], "G & H". Returns 0
-/// if nothing closes it.
-[[nodiscard]] constexpr std::size_t end_of_enclosed(std::string_view text, std::size_t at) noexcept {
-  auto const open = decode(text, at);
-  for (auto end = at + open.bytes; end < text.size() && end - at < widest_name;) {
-    auto const c = decode(text, end);
-    end += c.bytes;
-    if (open.value == '[' ? c.value == ']' : ends_quotation(open.value, c.value)) return end;
-    if (open.value == '[' && c.value == '[') return 0;
+/// Finds where names in brackets and quotation marks end: [red star], "G & H". Names are looked for from the first to the last.
+class EnclosedNames {
+  char32_t open_{}; // a mark that nothing closes before `to_`, so that a row of such marks is looked through once
+  std::size_t to_{};
+
+public:
+  /// Returns where the name ends that begins with a bracket or a quotation mark at byte `at`, or 0 if nothing closes it.
+  [[nodiscard]] constexpr std::size_t end_of(std::string_view text, std::size_t at) noexcept {
+    auto const open = decode(text, at);
+    auto end = at + open.bytes;
+    if (open.value == open_ && end < to_) end = to_;
+    while (end < text.size() && end - at < widest_name) {
+      auto const c = decode(text, end);
+      end += c.bytes;
+      if (open.value == '[' ? c.value == ']' : ends_quotation(open.value, c.value)) return end;
+      if (open.value == '[' && c.value == '[') return 0;
+    }
+    open_ = open.value, to_ = end;
+    return 0;
   }
-  return 0;
-}
+};
 /// Takes the text before the first character outside names in brackets and quotation marks for which `ends(character)`
 /// is true, or the rest of the text, and returns it.
 template <class Ends> constexpr std::string_view take_until_beside_names(TextCursor& cursor, Ends ends) noexcept {
   auto const from = cursor.at();
+  EnclosedNames names;
   for (bool opens = true; !cursor.at_end();) { // whether a quotation mark would open a name
     auto const c = cursor.character();
     if (ends(c.value)) break;
     bool const encloses = c.value == '[' || (opens && opens_quotation(c.value));
-    auto const end = encloses ? end_of_enclosed(cursor.text(), cursor.at()) : 0;
+    auto const end = encloses ? names.end_of(cursor.text(), cursor.at()) : 0;
     opens = end == 0 && (c.value >= 0x80 || !(is_latin_letter(cursor.peek()) || is_digit(cursor.peek())));
     end == 0 ? cursor.skip(c.bytes) : cursor.go_to(end);
   }

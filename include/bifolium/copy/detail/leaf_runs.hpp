@@ -27,7 +27,7 @@ protected:
     LeafOfBook first{}, second{};
   };
   std::vector<Bifolium> around_{};
-  PlaceCounter doubts_{};
+  PlaceCounter doubts_{}, errors_{};   // an error of what may be read in another way is only one of many
   std::optional<LeafOfBook> last_{};   // the last leaf read
   std::optional<LeafOfBook> beside_{}; // the leaf of the last item, of whose gathering a number alone is
   NamesInOrder names_;
@@ -49,8 +49,8 @@ protected:
   [[nodiscard]] std::size_t position(std::string_view word) const {
     return static_cast<std::size_t>(word.data() - text_.data());
   }
-  [[nodiscard]] Error error(Problem problem, std::string_view word, std::int64_t limit = 0) const {
-    return error_at(problem, place_in(text_, position(word)), word, limit);
+  [[nodiscard]] Error error(Problem problem, std::string_view word, std::int64_t limit = 0) {
+    return error_at(problem, errors_.place(text_, position(word)), word, limit);
   }
   void doubt(std::string_view word, Problem problem = Problem::name_of_several) {
     read_.doubts.push_back(error_at(problem, doubts_.place(text_, position(word)), word));
@@ -107,7 +107,7 @@ protected:
     return error(leaf.error().problem, word, leaf.error().limit);
   }
   /// Returns the end of a run such as A1-8 or a1-4: a number in the gathering or insertion of the first leaf.
-  [[nodiscard]] Expected<End> figure_end(LeafOfBook const& leaf, std::int64_t figure, std::string_view word) const {
+  [[nodiscard]] Expected<End> figure_end(LeafOfBook const& leaf, std::int64_t figure, std::string_view word) {
     int most = 0;
     if (auto const same = leaf_of_figure(book_, leaf, figure, most)) return end_of(*same, false);
     return error(Problem::no_such_leaf, word, most);

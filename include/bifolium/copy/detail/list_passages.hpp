@@ -53,8 +53,11 @@ class ListPassages {
   TextCursor cursor_;
   ListPassage passage_{}; // the one that is being looked through, as if the text ended with it
   std::size_t close_{0};  // the next parenthesis that closes a remark, when it was last looked for
+  std::size_t last_{0};   // where the last word before it begins
+  std::size_t after_sign_{std::string_view::npos}; // the position after the last sign of a deletion
   bool in_parentheses_{false};
   bool wanting_outside_{false};                // what comes after the parenthesis is wanting
+  bool follows_imperfect_{false};              // nothing but the word that the copy is not whole comes before
   bool follows_wanting_{false};                // the passage comes after leaves that a word after them calls wanting
   std::optional<ListPassage> queued_{};        // the passage after the one that was returned last
   std::size_t inside_{std::string_view::npos}; // where the leaves begin in a parenthesis that is not closed
@@ -162,7 +165,8 @@ class ListPassages {
   [[nodiscard]] std::size_t end_of_leaves(std::size_t to) const noexcept {
     auto const text = cursor_.text();
     for (bool any = true; any;) {
-      to = trimmed(text, {0, to}, " ,").to;
+      while (to > 0 && (text[to - 1] == ',' || blank_before(text, to) != 0)) // the beginning is not looked at each time
+        to = text[to - 1] == ',' ? to - 1 : before_blanks(text, to);
       any = false;
       for (std::string_view const one : {"is", "are", "also", "both", "ist", "sind", "est", "sont", "sono"})
         if (text.substr(0, to).ends_with(one) && blank_before(text, to - one.size()) != 0) to -= one.size(), any = true;
@@ -176,8 +180,8 @@ class ListPassages {
     auto rest = TextCursor{next};
     rest.take_blanks();
     bool const closes = next.starts_with(')') && inside_ != next.npos;
-    auto const before = trimmed(cursor_.text(), {0, word.from}, " ");
-    bool const comma = rest.peek() == ',' && !before.empty() && cursor_.text()[before.to - 1] != ',';
+    auto const before = before_blanks(cursor_.text(), word.from);
+    bool const comma = rest.peek() == ',' && before > 0 && cursor_.text()[before - 1] != ',';
     auto next_word = TextCursor{rest}.take_until(is_between_items);
     while (next_word.ends_with(':')) next_word.remove_suffix(1);
     bool const excepts = is_exception(next_word);
@@ -197,7 +201,7 @@ class ListPassages {
     auto ended = passage_;
     ended.text.to = to;
     passage_ = {{from, cursor_.text().size()}, wanting, except};
-    follows_wanting_ = false;
+    follows_imperfect_ = follows_wanting_ = false;
     return ended;
   }
   /// Notes that a parenthesis opens before leaves that are wanting.
@@ -211,11 +215,8 @@ class ListPassages {
     auto const begin = static_cast<std::size_t>(word.data() - cursor_.text().data());
     auto const ended = turn(from, cursor_.at(), false);
     passage_.imperfect = {begin, begin + word.size()};
+    follows_imperfect_ = true;
     return ended;
-  }
-  /// Returns true if nothing but the word that the copy is not whole comes before an item at `from`.
-  [[nodiscard]] bool follows_imperfect(std::size_t from) const noexcept {
-    return passage_.imperfect.to > 0 && trimmed(cursor_.text(), {passage_.text.from, from}, " ,;:.?").empty();
   }
   /// Returns where a remark in parentheses ends that only says which of the wanting leaves are blank: (G4 blank). Returns npos if
   /// there is none.
@@ -224,12 +225,13 @@ class ListPassages {
     auto const ends_item = [&](std::size_t at) { // which one in the name of a leaf does not: ((*)4 blank)
       return at + 1 == text.size() || is_between_items(decode(text, at + 1).value);
     };
+    auto const looked_at = close_;
     while (close_ != text.npos && (close_ < from || !ends_item(close_)))
       close_ = text.find(')', close_ < from ? from : close_ + 1);
     if (close_ == text.npos) return text.npos;
-    auto last = close_; // where the last word begins
-    while (last > from && blank_before(text, last) == 0) --last;
-    return last > from && is_blank_word(text.substr(last, close_ - last)) ? close_ + 1 : text.npos;
+    if (close_ != looked_at) // many parentheses may open before this one
+      for (last_ = close_; last_ > 0 && blank_before(text, last_) == 0;) --last_;
+    return last_ > from && is_blank_word(text.substr(last_, close_ - last_)) ? close_ + 1 : text.npos;
   }
 
 public:
@@ -251,11 +253,15 @@ public:
       auto word = whole;
       bool const opens = word.starts_with('(');
       if (opens) word.remove_prefix(1), inside_ = from + 1;
-      bool const described = follows_imperfect(from);
-      if (auto const sign = minus_at(word, opens || from == 0 || described); sign != 0) {
+      bool const described = follows_imperfect_;
+      follows_imperfect_ = described && trimmed(whole, " ,;:.?").empty();
+      // a second sign, as in −−A1, says nothing more: with it the name that follows is none
+      auto const sign = from == after_sign_ ? 0 : minus_at(word, opens || from == 0 || described);
+      if (sign != 0) {
         if (opens) open_parenthesis();
         cursor_.go_to(from + (opens ? 1 : 0) + sign);
-        return turn(from, cursor_.at(), true);
+        after_sign_ = cursor_.at();
+        return turn(from, after_sign_, true);
       }
       while (word.ends_with(':') || word.ends_with('.')) word.remove_suffix(1);
       auto const bare = word.substr(0, word.find(')'));

@@ -197,10 +197,11 @@ class PassagesReader {
     auto const& spans = reader.result().spans;
     ends = !imperfect_.take(passage, !passage.wanting && spans.size() > from);
     if (passage.except && spans.size() == from) return error(Problem::not_a_reference, {before_, before_});
+    auto const words = trimmed(text_, passage.text, " ,;:().");
     for (auto i = from; i < spans.size(); ++i) {
       if (passage.after && there_.begun()) after_.push_back({spans[i], passage.word});
-      if (passage.wanting && !passage.except) lost_.push_back({spans[i], trimmed(text_, passage.text, " ,;:().")});
-      if (passage.except) excepted_.push_back({spans[i], trimmed(text_, passage.text, " ,;:().")});
+      if (passage.wanting && !passage.except) lost_.push_back({spans[i], words});
+      if (passage.except) excepted_.push_back({spans[i], words});
     }
     return {};
   }
