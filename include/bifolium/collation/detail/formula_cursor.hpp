@@ -33,6 +33,14 @@ inline constexpr std::string_view catalogued_units[]{"leaves",    "leaf",  "ll",
   return false;
 }
 
+/// Returns true for a word that joins two runs: and, und, et (common practice, no source). The Italian and Spanish letters e
+/// and y may be signatures, and are none of these.
+[[nodiscard]] constexpr bool joins_runs(std::string_view word) noexcept {
+  for (std::string_view const one : {"and", "und", "et", "ed", "en", "og", "och"})
+    if (word == one) return true;
+  return false;
+}
+
 /// Looks at the text of a formula. It uses the dialect, because letters side by side are signatures if the alphabet has
 /// them in this order.
 class FormulaCursor : protected CountReader {

@@ -5,8 +5,10 @@
 ///   description = [ heading ] , [ format ] , [ total ] , [ engraved ] , { part } ;
 ///   total       = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "f." | "Bl." ) , [ separator | ":" ]
 ///               , [ heading ] , [ format ] ;
-///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
-///   separator   = "," | "." | ";" | "and" | "&" | "+" ;             (* the last three between two runs *)
+///   part        = [ volume | appendix ] , { element | separator } ;            (* ";" and a volume begin a part *)
+///   separator   = "," | "." | ";" | joint of runs ;
+///   joint of runs = "and" | "und" | "et" | "ed" | "en" | "og" | "och" | "e" | "y" | "u." | "&" | "+" | "then"
+///               | "followed by" | "dann" | "puis" | "poi" ;         (* between two runs *)
 ///   element     = run | unsigned | empty | group | changes | outside | identity | imperfect | unplaced | equation
 ///               | signing | remark | note | passage | quotation ;
 ///   quotation   = quote , description , quote ;                     (* "A-K⁸"; at the beginning, or of a whole part *)
@@ -196,6 +198,7 @@ private:
     auto const next = at(from + 1);
     if (this->roman_run()) return true;
     if (failed_) return false;
+    if (begun() && this->joining_letter()) return true;
     if (!is_latin_letter(next) && begun() && this->goes_on_after_tag(c_)) // M<sup>r</sup>s
       return separated_ ? rest(true) : fail(Problem::unknown_mark, from, from + 12);
     if (!is_latin_letter(next) && next != '.') return this->gathering();
@@ -208,8 +211,9 @@ private:
     auto const end = from + to_32(w.size());
     auto c = cursor(end);
     auto const count = take_count(c, dialect_.flat_counts);
-    if (begun() && (w == "plus" || w == "with" || w == "and") && is_extent(cursor(end))) return rest(false);
+    if (begun() && (w == "plus" || w == "with" || joins_runs(w)) && is_extent(cursor(end))) return rest(false);
     if (begun() && this->is_and(c_)) return c_ = cursor(end), true;
+    if (begun() && (this->joining_phrase() || this->appendix())) return true;
     if (begun() && this->is_labelled_prose()) return rest(true);
     if (begun() && separated_ && !count.found()) return rest(true);
     if (w.size() >= 3 && count.sound()) return this->named(end, count);

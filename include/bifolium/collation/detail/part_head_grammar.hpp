@@ -8,6 +8,8 @@
 ///   name of part = ( "v." | "vol." | "volume" | "tome" | "tom." | "tomo" | "tomus" | "t." | "Bd." | "Band" | "Teil"
 ///                | "Theil" | "pt." | "part" | "parte" | "pars" | "partie" ) , ( figure | roman | ordinal )
 ///                | figure , "." , ( "Teil" | "Theil" | "Band" | "Bd" ) , [ "." ] , ":" ;
+///   appendix = ( "supplement" | "suppl." | "supplementum" | "supplemento" | "appendix" | "appendice" | "Anhang" | "index" ) ,
+///              [ ":" ] ;
 ///   unsigned = ( [ "[" ] , figure , [ "]" ] | number ) , [ adjective ] ,
 ///              ( "leaves" | "leaf" | "l." | "ll." | "f." | "ff." | "Bl." | "p.l." ) ,
 ///              [ [ "," ] , adjective | "(" , adjective , ")" | "of" , contents , words ] ;
@@ -47,6 +49,9 @@ template <std::size_t N>
 inline constexpr std::string_view words_of_parts[]{"v"sv,     "vol"sv,  "volume"sv, "tome"sv, "tom"sv,   "tomo"sv,
                                                    "tomus"sv, "t"sv,    "bd"sv,     "band"sv, "teil"sv,  "theil"sv,
                                                    "pt"sv,    "part"sv, "parte"sv,  "pars"sv, "partie"sv};
+/// Words for a part that comes after the others (common practice, no source).
+inline constexpr std::string_view words_of_appendices[]{
+    "supplement"sv, "suppl"sv, "supplementum"sv, "supplemento"sv, "appendix"sv, "appendice"sv, "anhang"sv, "index"sv};
 
 template <class Sink> class PartHeadGrammar : protected FormatGrammar<Sink> {
 protected:
@@ -120,6 +125,25 @@ protected:
     warn(Problem::unsigned_leaves_as_gathering, from, to);
     c_ = c;
     return this->unsigned_gathering(begun(), leaves, from, to);
+  }
+  /// Reads the name of a part after the others: Supplement: a-b⁸. Returns false if there is none. Without a colon, index
+  /// K⁸ may say where the index is.
+  constexpr bool appendix() {
+    auto const from = c_.token.from;
+    auto const w = word(c_);
+    bool known = false;
+    for (auto const one : words_of_appendices) known = known || equal_in_any_case(w, one);
+    auto c = after_word(c_);
+    if (!known) return false;
+    if (c.touches(TokenKind::point)) c.take();
+    bool const colon = c.touches(TokenKind::colon);
+    if (colon) c.take();
+    if (!this->is_element(c)) return false;
+    FoundElement e;
+    if (auto next = c; !colon && (!this->take_element(next, e) || e.count.flat || this->find(e.first.key)))
+      return false;
+    begin(from, from + static_cast<std::uint32_t>(w.size()), c, true);
+    return true;
   }
   /// Takes all words such as unsigned, unnumbered, preliminary. Returns true if there was one.
   constexpr bool take_adjectives(TokenCursor& c) const {

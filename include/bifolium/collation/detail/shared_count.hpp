@@ -55,9 +55,9 @@ protected:
     if (end >= shared_until_) sharing_ = 0;
     return own;
   }
-  /// Returns true for "and" between two runs.
+  /// Returns true for "and" between two runs, also in other languages.
   [[nodiscard]] constexpr bool is_and(TokenCursor const& c) const noexcept {
-    if (!c.token.spaced || word(c) != "and") return false;
+    if (!c.token.spaced || !joins_runs(word(c))) return false;
     auto const next = after_word(c);
     return next.token.spaced && !(next.at(TokenKind::letter) && is_word(next.token.from));
   }
@@ -110,7 +110,7 @@ private:
       bool const comma = c.at(TokenKind::comma), joined = is_and(c);
       if (!comma && !joined) break;
       if (comma) c.take();
-      if (word(c) == "and") c = after_word(c);
+      if (joins_runs(word(c))) c = after_word(c);
       FoundElement e;
       if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from)) || !take_element(c, e)) break;
       if (!e.count.found()) continue;
