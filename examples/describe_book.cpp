@@ -10,6 +10,7 @@
 #include <bifolium/core/number_of.hpp>
 #include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/evidence/seen_gathering.hpp>
+#include <bifolium/evidence/signs_against.hpp>
 #include <bifolium/explain/explain_foldings.hpp>
 #include <bifolium/record/compare_extent.hpp>
 #include <bifolium/record/read_signing.hpp>
@@ -103,14 +104,30 @@ struct Described {
   }
 };
 
-/// What edges and point-holes of the leaf and the marks of several leaves say against the format that is stated; empty if
-/// nothing. Size, chain lines, watermark and gatherings are fields of the description, which is examined by itself.
-std::string leaf_against_format(Described const& described) {
+/// What a sign shows against a format, in words.
+std::string sign_words(SignAgainst const& sign, std::string_view format) {
+  std::string const of{format};
+  if (sign.kind == EvidenceKind::edges) return "no leaf of " + of + " has its edges so";
+  if (sign.kind == EvidenceKind::point_hole) return "no leaf of " + of + " has a point-hole there";
+  if (sign.kind == EvidenceKind::watermark)
+    return "no leaf of " + of + " has its " + std::string{sign.field} + " there";
+  std::string words = "no gathering of " + of + " shows the marks and chain lines of these leaves";
+  for (auto const leaf : sign.leaves)
+    words +=
+        (leaf == sign.leaves.front() ? "; they would agree without leaf " : " or without leaf ") + std::to_string(leaf);
+  return words;
+}
+
+/// What the leaf shows against the format that is stated or, where none is, against that for which it argues. Size, chain
+/// lines, watermark and gatherings are fields of the description, which is examined by itself.
+std::vector<std::string> leaf_against_format(Described const& described) {
+  std::vector<std::string> said;
   auto const likely = described.likely();
   auto const stated = described.format();
-  if (!likely || !stated || stated->kind() != Format::Kind::leaves ||
-      stated->leaves_to_sheet() == likely->format.leaves_to_sheet())
-    return "";
+  if (!stated || stated->kind() != Format::Kind::leaves || described.inference.mixed) return said;
+  for (auto const& sign : signs_against(described.observation, *stated))
+    if (sign.field != "watermark") said.push_back(sign_words(sign, stated->symbol().view()));
+  if (!said.empty() || !likely || stated->leaves_to_sheet() == likely->format.leaves_to_sheet()) return said;
   std::string why;
   for (auto const kind : {EvidenceKind::edges, EvidenceKind::point_hole, EvidenceKind::leaves}) {
     auto const there = likely->reason(kind);
@@ -119,9 +136,16 @@ std::string leaf_against_format(Described const& described) {
       if (one.format == *stated) against = against && there.weight > one.reason(kind).weight + weight_that_counts;
     if (against) why += (why.empty() ? "" : ", ") + std::string{to_words(kind)};
   }
-  if (why.empty()) return "";
-  return "the format is stated as " + std::string{stated->symbol().view()} + ", but the leaf argues for " +
-         std::string{likely->format.symbol().view()} + ": " + why;
+  if (!why.empty())
+    said.push_back("the format is stated as " + std::string{stated->symbol().view()} + ", but the leaf argues for " +
+                   std::string{likely->format.symbol().view()} + ": " + why);
+  return said;
+}
+
+/// Whether a warning of the observation is that two of its signs contradict each other.
+bool contradicts(Error const& warning) {
+  return warning.problem == Problem::type_page_above_leaf || warning.problem == Problem::edges_of_cropped_leaf ||
+         warning.problem == Problem::chain_lines_on_wove;
 }
 
 /// The format in its first line, and whether the record agrees with itself.
@@ -134,14 +158,21 @@ void tell_verdict(Described const& described) {
   std::cout << (argues ? words.substr(0, words.find('\n') + 1) : "Nothing in the record argues for a format.\n");
   if (auto const next = words.find("\nLook next at: "); next != words.npos)
     std::cout << words.substr(next + 1, words.find('\n', next + 1) - next);
-  auto const format = leaf_against_format(described);
-  bool against = !format.empty();
+  auto const signs = leaf_against_format(described);
+  bool against = !signs.empty();
+  for (auto const& warning : described.observation.warnings()) against = against || contradicts(warning);
+  // a distance of chain lines tells that there are some, and nothing of their direction
+  bool const lines_in_wove =
+      described.book.chain_spacing && seen.material == Material::wove && seen.chain_lines == ChainLines::unknown;
+  against = against || lines_in_wove;
   for (auto const& bound : described.bounds)
     against = against || (bound.binds() && seen.year && seen.year->to < bound.year);
   std::cout << verdict_of(described.audit, against) << '\n';
   tell_findings(std::cout, described.audit);
-  if (!format.empty()) std::cout << "  Doubtful: " << format << '\n';
+  for (auto const& sign : signs) std::cout << "  Doubtful: " << sign << '\n';
   for (auto const& warning : described.observation.warnings()) std::cout << "  Odd: " << sentence_of(warning) << '\n';
+  if (lines_in_wove)
+    std::cout << "  Odd: " << sentence_of(error_in_field(Problem::chain_lines_on_wove, "chain spacing")) << '\n';
   tell_period(std::cout, described.bounds, seen.year);
   std::cout << '\n';
 }
@@ -282,6 +313,11 @@ int describe(Arguments given) {
   }
   if (!book.seen.width && evidence.rounded_up_to == book.seen.rounded_up_to) book.seen.width = evidence.width;
   book.lowest = lowest_height(description);
+  if (auto const& pages = description.pagination; pages && !pages->in && !book.extent) { // [4], 156: of pages
+    book.extent.emplace();
+    book.extent->pagination = pages->value;
+  }
+  if (!book.seen.gathering_leaves && book.seen.leaves[0].leaf != 0) leaves_of_no_gathering(book, errors);
   unread_fields(book, description, errors);
   auto const observation = observe(book.seen);
   auto const bounds = period_bounds(book.signs());

@@ -128,6 +128,18 @@ public:
       wrong(*field, read.error());
     return std::nullopt;
   }
+  /// The distance of the chain lines. In paper of moulds they are 12 to 60 mm apart (common practice, no source), so that
+  /// another number is of another unit.
+  std::optional<bifolium::millimetres> chain_spacing(std::string_view name) {
+    auto const spacing = length(name);
+    if (!spacing || (spacing->count() >= 12 && spacing->count() <= 60)) return spacing;
+    auto const field = record_.find(name);
+    wrong(*field,
+          "'" + field->value +
+              "' is no distance of chain lines, which are 12 to 60 mm apart: check the unit and the digits",
+          bifolium::Problem::unlikely_measure);
+    return std::nullopt;
+  }
   std::optional<std::int64_t> count(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
@@ -227,6 +239,18 @@ inline bifolium::FieldTexts texts_of(Book const& book) {
   return texts;
 }
 
+/// Leaves of a gathering of which nobody says how many it has: the rest of the book is described without them.
+inline void leaves_of_no_gathering(Book& book, std::vector<RecordError>& errors) {
+  auto const* const field = book.record.look_up("leaves");
+  if (field == nullptr) return;
+  errors.push_back(
+      {field->line, field->column,
+       "leaves: how many leaves their gathering has is needed too, and was not stated: write it in the field "
+       "'gatherings of', or a formula",
+       bifolium::identifier(bifolium::Problem::gathering_size_needed)});
+  book.seen.leaves = {};
+}
+
 /// The lowest of several heights: 17 of 17-19 cm.
 inline std::optional<bifolium::millimetres> lowest_height(bifolium::Description const& description) {
   if (!description.height) return std::nullopt;
@@ -285,12 +309,13 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   // a number is how many leaves the book has; else it is what leaves of one gathering show
   if (!is_leaf_count(read.text("leaves")))
     book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(EvidenceOfLeaves{});
-  book.extent = read.value("pagination", [](std::string_view text) { return read_extent(text); });
+  // what the description cannot read of it either is told there
+  if (auto const extent = read_extent(read.text("pagination"))) book.extent = *extent;
   book.signing = read.value("signing", [](std::string_view text) { return read_signing(text); });
   auto const format = read.value("format", read_format_statement);
   book.seen.year = read.value("year", read_years);
   book.binding = read.length("binding");
-  book.chain_spacing = read.length("chain spacing");
+  book.chain_spacing = read.chain_spacing("chain spacing");
   if (auto const year = read.value("year in watermark", read_years)) book.year_in_watermark = year->from;
   book.seen.place = region(read.text("place"));
   book.scheme = read.scheme("scheme");

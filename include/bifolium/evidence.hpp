@@ -20,4 +20,5 @@
 #include <bifolium/evidence/read_seen.hpp>
 #include <bifolium/evidence/scheme_facts.hpp>
 #include <bifolium/evidence/seen.hpp>
+#include <bifolium/evidence/signs_against.hpp>
 #include <bifolium/evidence/words.hpp>

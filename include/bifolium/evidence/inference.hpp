@@ -32,7 +32,7 @@ enum class Certainty : std::uint8_t {
   one_of_two,     ///< the first two together have at least .90
   probable,       ///< at least .70
   very_probable,  ///< at least .90
-  established,    ///< at least .995, and two kinds of evidence from the paper agree
+  established, ///< at least .995, two kinds of evidence from the paper agree, and none is against it (`signs_against`)
 };
 
 /// The way in which the paper came to the press.

@@ -17,7 +17,7 @@ inline namespace v0 {
 /// A valid observation. `observe` is the only function that makes one.
 class Observation {
   LeafEvidence seen_;
-  std::array<Error, 6> warnings_{};
+  std::array<Error, 7> warnings_{};
   std::uint8_t warning_count_{};
 
   constexpr explicit Observation(LeafEvidence const& seen) : seen_{seen} {}
@@ -118,6 +118,9 @@ constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (seen.width && (*seen.width < 20_mm || *seen.width > most)) observation.warn(Problem::unlikely_measure, "width");
   if (seen.type_height && seen.height && *seen.type_height > *seen.height)
     observation.warn(Problem::type_page_above_leaf, "type_height");
+  auto const kept = [](EdgeSeen edge) { return edge != EdgeSeen::unknown; };
+  if (seen.state == LeafState::cropped && (kept(seen.head) || kept(seen.tail) || kept(seen.fore_edge)))
+    observation.warn(Problem::edges_of_cropped_leaf, "state");
   if (seen.material == Material::wove && chains) observation.warn(Problem::chain_lines_on_wove, "chain_lines");
   if (seen.height && seen.width && seen.height->count() >= 3 * seen.width->count())
     observation.warn(Problem::very_narrow_leaf, "width");

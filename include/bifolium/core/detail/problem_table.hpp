@@ -451,6 +451,8 @@ BIFOLIUM_PROBLEM(414, type_page_above_leaf, "the type page is higher than the le
 BIFOLIUM_PROBLEM(415, impossible_step, "'{found}' must be zero or more, and at most the height and the width that were rounded up to it")
 /// A warning: years of which the model of paper knows nothing.
 BIFOLIUM_PROBLEM(416, years_not_known, "'{found}' is outside the years of which paper and formats are known: what is known of {limit} was carried on")
+/// A warning: bolts, deckle or tranchefile of a leaf of which binders have cut all edges.
+BIFOLIUM_PROBLEM(417, edges_of_cropped_leaf, "a leaf that was cropped keeps neither bolts nor deckle: the state or the edge was written wrongly, or not every edge was cut")
 /// The tallest volume of a set is lower than the lowest.
 BIFOLIUM_PROBLEM(420, tallest_below_lowest, "the tallest volume must not be lower than the lowest")
 /// A year in a watermark before the first watermarks.

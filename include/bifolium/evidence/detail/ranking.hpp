@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/evidence/detail/look_next.hpp>
+#include <bifolium/evidence/signs_against.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -148,6 +149,9 @@ public:
     for (std::size_t k = 0; k < tallies_.seen_count; ++k)
       candidate.reasons[tallies_.seen[k]].weight = weights_[k][number];
   }
+  [[nodiscard, gnu::noinline]] bool shows_against(Format format) const {
+    return !SignsAgainst{counted_.seen, format, counted_.parameters}.find().empty();
+  }
   [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
     FormatCandidate candidate;
     candidate.reasons = reasons_, candidate.leaf = paper_.least_leaf();
@@ -174,6 +178,9 @@ public:
                      ? 1
                      : (counted_.leaves_show_marks ? 1 : 0) + (counted_.leaves_show_chains ? 1 : 0);
     inference.certainty = certainty_of(first.probability, second, paper);
+    // what no leaf of the format shows can speak for it against others, and establishes nothing
+    if (inference.certainty == Certainty::established && shows_against(first.format))
+      inference.certainty = Certainty::very_probable;
     if (!counted_.of_paper) inference.certainty = Certainty::not_determined; // skins are not of any sheet
     if (first.kind->leaves > 12 && paper == 0 && !first.reason(EvidenceKind::gathering).agrees()) {
       inference.small_by_size_alone = true;
