@@ -122,6 +122,7 @@ module;
 #include <bifolium/evidence/scheme_facts.hpp>
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/evidence/seen_gathering.hpp>
+#include <bifolium/evidence/signs_against.hpp>
 #include <bifolium/evidence/width.hpp>
 #include <bifolium/evidence/words.hpp>
 #include <bifolium/evidence.hpp>
@@ -530,6 +531,7 @@ using bifolium::SheetsAllowed;
 using bifolium::SheetsOfBook;
 using bifolium::ShortText;
 using bifolium::Side;
+using bifolium::SignAgainst;
 using bifolium::Signature;
 using bifolium::SignatureKey;
 using bifolium::SignatureNote;
@@ -896,6 +898,7 @@ using bifolium::shows;
 using bifolium::signature_of;
 using bifolium::signatures_note;
 using bifolium::signing_of;
+using bifolium::signs_against;
 using bifolium::slip_count;
 using bifolium::small_letter;
 using bifolium::small_roman;
