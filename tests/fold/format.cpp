@@ -69,7 +69,9 @@ TEST_CASE("formats have names in other languages, with in and without it") { // 
       CHECK(read_format(text) == Format::of(leaves));
       CHECK(format_at_start(text + " ; 22 cm")->bytes == text.size());
     }
-  CHECK(!read_format("in 8"));
+  CHECK(read_format("in 8") == Format::of(8)); // so Italian records have it
+  CHECK(!read_format("in 8s"));
+  CHECK(!read_format("in 2"));
   CHECK(!read_format("Quarta"));
   CHECK(read_format("Quer-Quart") == Format::of(4).with(Shape::oblong));
 }

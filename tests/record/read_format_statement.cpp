@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Formats as records state them: the terms of the RDA vocabulary of book formats (csv/termList/rdabf.csv), DCRM(B) 5D1.3,
 // DCRMR 6.29; what dealers write is common practice, no source.
+#include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/read_format_statement.hpp>
 
 #include "check.hpp"
@@ -176,4 +177,54 @@ TEST_CASE("words before a format that say more than its paper") { // common prac
     CHECK(!read->paper.empty());
     CHECK(read->unread.empty());
   }
+}
+
+TEST_CASE("Formats as catalogues of several countries write them") { // common practice, no source
+  struct Written {
+    std::string text, symbol;
+  };
+  std::vector<Written> rows{{"F°", "2°"},
+                            {"Fº", "2°"},
+                            {"f°", "2°"},
+                            {"in-f°", "2°"},
+                            {"in f.", "2°"},
+                            {"in-f.", "2°"},
+                            {"in-fol.", "2°"},
+                            {"in-plano", "1°"},
+                            {"half-sheet", "1/2°"},
+                            {"half sheet", "1/2°"},
+                            {"quarter-sheet", "1/4°"}};
+  for (int const leaves : {4, 8, 12, 16, 18, 24, 32, 64}) {
+    auto const n = std::to_string(leaves), symbol = n + "°";
+    for (auto const& text :
+         {"in " + n, "in-" + n, n + ".º", n + ".°", n + ":o", "[" + n + "°]", "[" + n + "mo]", "in " + n + "°"})
+      if (text.find("mo") == text.npos || leaves > 8) rows.push_back({text, symbol});
+  }
+  rows.push_back({"[8vo]", "8°"}), rows.push_back({"[4to]", "4°"}), rows.push_back({"[fol.]", "2°"});
+  for (auto const& [text, symbol] : rows) {
+    CAPTURE(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    REQUIRE(read->formats.size() == 1);
+    CHECK(std::string{read->formats[0].symbol().view()} == symbol);
+    CHECK(read->unread.empty());
+  }
+  CHECK((*read_format_statement("bs.")).formats[0] == Format::single_sheet());
+  // words that say something else
+  for (std::string const text :
+       {"in 8s", "in 8 leaves", "in 4 v.", "in 1890", "in 2", "in 10", "f.", "F", "F. Smith", "[8vo", "8.", "8: o"}) {
+    CAPTURE(text);
+    CHECK_FALSE(read_format_statement(text));
+  }
+}
+
+TEST_CASE(
+    "A number of volumes is no format, and a format after one is no number of volumes") { // common practice, no source
+  for (auto const& [text, bound] :
+       {std::pair{"16 v. in 8", 8}, {"8 v. in 4", 4}, {"3 v. in 2", 2}, {"24 v. in 12 (300 p.)", 12}}) {
+    CAPTURE(std::string{text});
+    CHECK((*read_extent(text)).bound_in == bound);
+  }
+  CHECK_FALSE((*read_extent("2 vol. in 8°")).bound_in);
+  CHECK_FALSE((*read_extent("2 vol. in-8")).bound_in);
 }

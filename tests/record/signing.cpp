@@ -320,3 +320,68 @@ TEST_CASE("The numerals of the leaves are kept") { // constructed; both kinds ar
   // leaves numbered as they are signed: a iij is the third
   CHECK(signing("[$4 (−aiij, Bii) signed]") == signing("[$4 (−a3, B2) signed]"));
 }
+
+TEST_CASE("The rule may say half and one more, Roman numerals, and of how many leaves") {
+  // half and one more: Bowers, Principles of Bibliographical Description; the blanks, numerals and words: common practice, no source
+  for (std::string const text :
+       {"$½+1", "$½ + 1", "$½ +1", "[$½ + 1 signed]", "$1/2 + 1 signed", "$½ + 1 (-A3) signed"}) {
+    CAPTURE(text);
+    auto const read = read_signing(text);
+    REQUIRE(read);
+    CHECK(read->half);
+    CHECK(read->beyond_half == 1);
+    CHECK(read->by_rule(5, 8));
+    CHECK_FALSE(read->by_rule(6, 8));
+    CHECK(read->exceptions.size() == (text.find("A3") != text.npos ? 1 : 0));
+  }
+  for (int leaf = 1; leaf <= 12; ++leaf) {
+    std::string const roman{small_roman(leaf).view()};
+    for (auto const& text : {"$" + roman + " signed", "$i-" + roman, "$j-" + roman + " signed"}) {
+      CAPTURE(text);
+      auto const read = read_signing(text);
+      REQUIRE(read);
+      CHECK(read->first == leaf);
+      CHECK(read->numerals == SigningNumerals::roman);
+      CHECK(read_signing(write_signing(*read)) == *read);
+    }
+  }
+  for (std::string const text : {"$2 (of 4) signed", "$2 of 4 signed", "$2 (of 4 leaves) signed"}) {
+    CAPTURE(text);
+    auto const read = read_signing(text);
+    REQUIRE(read);
+    CHECK(read->first == 2);
+    REQUIRE(read->warnings().size() == 1); // of gatherings of other sizes nothing is said
+    CHECK(read->warnings()[0].problem == Problem::text_not_read);
+  }
+}
+
+TEST_CASE("Words for an exception do what the signs do") { // common practice, no source
+  auto const signs = read_signing("$4 (-A1, B3)");
+  for (std::string const word : {"except", "except for", "excepting", "but not", "not", "omitting", "save", "less"})
+    for (auto const& text :
+         {"$4 signed, " + word + " A1, B3", "$4 signed (" + word + " A1, B3)", "$4 (" + word + " A1 and B3) signed",
+          "$4 " + word + " A1 & B3", "$4 signed, " + word + " A1 unsigned, B3 unsigned"}) {
+      CAPTURE(text);
+      auto const read = read_signing(text);
+      REQUIRE(read);
+      CHECK(*read == *signs);
+    }
+  CHECK(*read_signing("$4 signed, except A5 signed") == *read_signing("$4 (+A5)"));
+  CHECK(*read_signing("$4 signed, except $2 in A, B") == *read_signing("$4 (-$2 in A, B)"));
+  for (std::string const what : {"title", "title-page", "t.p.", "blank", "half-title", "errata"}) { // which leaf it is
+    CAPTURE(what);
+    CHECK(*read_signing("$4 (−A1 " + what + ", B3)") == *signs);
+    CHECK(*read_signing("$4 (−A1 " + what + ")") == *read_signing("$4 (−A1)"));
+  }
+  CHECK((*read_signing("$4 (−A1, title)")).exceptions.size() == 2); // two leaves
+  for (std::string const word : {"missigned", "mis-signed", "missigned as", "as", "signed as"})
+    for (auto const& text :
+         {"$4 (-A1, G2 " + word + " F2)", "$4 (-A1; G2 " + word + " 'F2') signed", "$4 (−A1), G2 " + word + " F2"}) {
+      CAPTURE(text);
+      auto const read = read_signing(text);
+      REQUIRE(read);
+      CHECK(read->exceptions == std::vector{signs->exceptions[0]});
+      REQUIRE(read->missigned.size() == 1);
+      CHECK(read->missigned[0].as == "F2");
+    }
+}

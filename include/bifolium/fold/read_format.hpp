@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Reads a format as records write it: 8°, 8º, 8⁰, 8o, 8vo, octavo, in-8, in ottavo, Quart, (4to), 1/2°, oblong 4to, 12°
+/// Reads a format as records write it: 8°, 8.º, 8:o, F°, in 8, 8º, 8⁰, 8o, 8vo, octavo, in-8, in ottavo, Quart, (4to), 1/2°, oblong 4to, 12°
 /// long, fol., single sheet, not determined. The reader decides nothing that the words leave open: a broadside may be half a sheet.
 #pragma once
 
@@ -25,8 +25,8 @@ namespace detail {
 
 /// Words for a single sheet that do not say what part of a full sheet it is: Cowley used "S.s." for half a sheet
 /// (Studies in Bibliography 53, notes).
-inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv,     "s. sh."sv,
-                                               "bdsde"sv,        "broadside"sv, "broadsheet"sv};
+inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv, "s. sh."sv,    "bs."sv,       "bdsd."sv,
+                                               "brds."sv,        "bdsde"sv, "broadside"sv, "broadsheet"sv};
 /// A further name of a format, in small letters: from cataloguing rules (RDA vocabulary of book formats), and in German, Italian, French and
 /// Spanish (common practice, no source).
 struct OtherFormatName {
@@ -44,7 +44,11 @@ inline constexpr OtherFormatName other_format_names[]{{"decimo-sexto", 16},  {"s
                                                       {"dix-huit", 18},      {"vingt-quatre", 24},
                                                       {"trente-deux", 32},   {"cuarto", 4},
                                                       {"dozavo", 12},        {"dieciseisavo", 16},
-                                                      {"kwarto", 4},         {"octaaf", 8}};
+                                                      {"kwarto", 4},         {"octaaf", 8},
+                                                      {"plano", 1}};
+/// The formats whose number Italian records write alone, in 8. Others are rarer than the same words about something else:
+/// 3 v. in 2.
+inline constexpr int formats_after_in[]{4, 8, 12, 16, 18, 24, 32, 64};
 inline constexpr std::array not_determined_words{"format not determined"sv, "not determined"sv, "undetermined"sv};
 
 constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) || is_digit(c); }
@@ -77,7 +81,18 @@ struct FormatScan : TextCursor {
       auto raised = *this;
       if (raised.take(open) && raised.plain_ending() && raised.take(close)) return *this = raised, true;
     }
+    auto pointed = *this; // 8.º in Spanish and Portuguese, 8:o in Swedish
+    if (pointed.take('.') && (pointed.take_one(is_degree_sign) || pointed.take_whole_word("o"sv)))
+      return *this = pointed, true;
+    pointed = *this;
+    if (pointed.take(':') && pointed.plain_ending()) return *this = pointed, true;
     return plain_ending();
+  }
+  /// Returns true if a part of the statement ends here.
+  [[nodiscard]] constexpr bool part_ends() const {
+    auto look = *this;
+    look.skip_blanks();
+    return look.at_end() || std::string_view{",;)]"}.find(look.peek()) != std::string_view::npos;
   }
   constexpr bool plain_ending() {
     for (auto word : {"to"sv, "vo"sv, "mo"sv, "o"sv})
@@ -112,6 +127,12 @@ constexpr std::optional<Format> read_format_word(FormatScan& scan) {
     if (take(words.abbreviation) || take(words.name) || take(words.alias)) return Format::of(words.leaves);
   for (auto const& words : other_format_names)
     if (*words.name == initial && take(words.name)) return Format::of(words.leaves);
+  if (auto folio = scan; folio.take_in_any_case("f"sv) && folio.take_one(is_degree_sign))
+    return scan = folio, Format::of(2); // F°
+  for (auto const& [word, part] : {std::pair{"half-sheet"sv, 2}, std::pair{"half sheet"sv, 2},
+                                   std::pair{"quarter-sheet"sv, 4}, std::pair{"quarter sheet"sv, 4}})
+    if (auto piece = scan; piece.take_whole_word(word) && piece.part_ends()) // not of half-sheet octavo
+      return scan = piece, Format::part_of_sheet(part);
   if (take("folios"sv) || take("fol"sv)) return Format::of(2);
   return std::nullopt;
 }
@@ -122,8 +143,11 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
     if (auto const format = read_format_word(scan)) return format;
   bool const french = scan.take_in_any_case("in-"sv); // or with any dash
   if (!french) static_cast<void>(scan.take_in_any_case("in "sv) || scan.take_in_any_case("en "sv));
-  if (scan.at() != start.at() && scan.at_letter())
+  bool const after_in = scan.at() != start.at();
+  if (after_in && scan.at_letter()) {
     if (auto const format = read_format_word(scan)) return format;
+    if (scan.take_whole_word("f."sv)) return Format::of(2); // alone it is a leaf
+  }
   if (scan.take("½"sv)) {
     scan.ending();
     return Format::part_of_sheet(2);
@@ -135,6 +159,9 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
     if (part >= 2 && part <= Format::most_leaves) return Format::part_of_sheet(part);
   } else if (n >= 1 && n <= Format::most_leaves && (scan.ending() || french)) {
     return Format::of(n);
+  } else if (after_in && scan.part_ends()) {
+    for (int const leaves : formats_after_in)
+      if (n == leaves) return Format::of(n);
   }
   scan = start;
   return std::nullopt;
@@ -146,7 +173,7 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
 constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
   detail::FormatScan scan{text};
   scan.skip_blanks();
-  bool const bracket = scan.take('(');
+  char const close = scan.take('(') ? ')' : scan.take('[') ? ']' : '\0';
   auto shape = scan.shape();
   scan.skip_blanks();
   auto format = detail::read_bare_format(scan);
@@ -159,7 +186,7 @@ constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
     if (!shape) scan = before;
   }
   if (shape) format = format->with(*shape);
-  if (bracket && !scan.take(')')) return std::nullopt;
+  if (close != '\0' && !scan.take(close)) return std::nullopt;
   return FormatRead{*format, scan.at()};
 }
 

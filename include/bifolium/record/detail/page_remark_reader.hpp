@@ -161,7 +161,8 @@ protected:
     if (what == Container::none) return cursor_.go_to(from), false;
     (what == Container::sheets ? read_.sheets : read_.volumes) = number;
     cursor_.take_blanks();
-    bool const format = format_at_start(cursor_.rest()).has_value(); // 2 vol. in 8°
+    auto const found = format_at_start(cursor_.rest());
+    bool const format = found && !is_digit(cursor_.rest()[found->bytes - 1]); // 2 vol. in 8°, and not 16 v. in 8
     if (auto const here = cursor_.at(); !format && (cursor_.take_word("in") || cursor_.take_word("en"))) {
       cursor_.take_blanks();
       read_.bound_in = cursor_.take_number(most);

@@ -31,21 +31,56 @@ class SigningReader : SigningMarks {
   }
   static bool is_sign(char32_t c) { return c == '+' || is_dash(c) || c == 0x2212; }
 
+  /// Reads the + 1 of $½ + 1, but not the sign before a leaf: $½ +2A3.
+  void beyond_half() {
+    auto const here = cursor_;
+    cursor_.take_blanks();
+    bool const plus = cursor_.take('+');
+    cursor_.take_blanks();
+    auto const more = plus ? figure() : std::nullopt;
+    if (!more || is_latin_letter(cursor_.peek()) || cursor_.peek() == '/')
+      cursor_ = here;
+    else
+      read_.beyond_half = *more;
+  }
+  /// Reads the number of a leaf in the rule, 4 or iv.
+  std::optional<int> leaf_of_rule() {
+    if (!is_latin_letter(cursor_.peek())) return figure();
+    auto const leaf = roman_figure();
+    if (leaf) read_.numerals = SigningNumerals::roman;
+    return leaf;
+  }
+  /// Leaves the `of 4` of $2 (of 4) unread: it says of which gatherings the rule is.
+  void leave_leaves_of_gathering() {
+    auto look = cursor_;
+    look.take_blanks();
+    bool const round = look.take('(');
+    auto const from = look.at();
+    bool found = look.take_word("of");
+    look.take_blanks();
+    found = found && look.take_capped_number(most_leaves_in_gathering).has_value();
+    auto const to = look.at();
+    look.take_blanks();
+    static_cast<void>(look.take_word("leaves"));
+    if (!found || (round && !look.take(')')) || is_latin_letter(text()[to < text().size() ? to : 0])) return;
+    read_.warn(error_in(text(), {from, to}, Problem::text_not_read, 0));
+    cursor_ = look;
+  }
   /// Reads $4, $1,3, $1-3 or $½+1.
   bool rule() {
     if (!cursor_.take('$')) return false;
     if (cursor_.take("½") || cursor_.take("1/2")) {
       read_.half = true;
-      if (cursor_.peek() == '+' && is_digit(cursor_.peek(1))) cursor_.skip(1), read_.beyond_half = *figure();
+      beyond_half();
       return read_.beyond_half <= most_leaves_in_gathering;
     }
     while (true) {
-      auto const from = figure();
+      auto const from = leaf_of_rule();
       if (!from || !can_be_leaf(from)) return false;
       auto to = from;
       auto const here = cursor_;
       if (cursor_.take_dash()) {
-        to = figure();
+        to = leaf_of_rule();
         if (!to) cursor_ = here, to = from; // $4-A3: a sign
         if (*to < *from || !can_be_leaf(to)) return false;
       }
@@ -61,6 +96,7 @@ class SigningReader : SigningMarks {
     // one number means that many leaves from the first, and so does a list without a gap
     if (read_.listed.size() == 1 || read_.listed.back() == static_cast<int>(read_.listed.size()))
       read_.first = read_.listed.back(), read_.listed.clear();
+    leave_leaves_of_gathering();
     return true;
   }
   /// Reads A3, $3, 2M, 36/10, or 4 alone for a leaf of the gathering before.
@@ -163,8 +199,9 @@ public:
   }
 
 private:
-  /// What applies to the following leaves: a minus, a plus, or `missigning`.
-  enum class Mode : std::uint8_t { none, minus, plus, missigning } mode_{};
+  /// What applies to the following leaves: a minus, a plus, `missigning`, or `except`, after which a leaf is unsigned unless
+  /// words say that it is signed.
+  enum class Mode : std::uint8_t { none, minus, plus, missigning, except } mode_{};
   bool place_next_{}; // true after a sign or a comma, where )( is a mark
 
   /// Takes commas and brackets between the items, but not those that are marks: )(, (:.
@@ -175,7 +212,8 @@ private:
     place_next_ = mode_ != Mode::none && c == ',';
     if ((c == ')' && !mark) || c == ']')
       mode_ = Mode::none;
-    else if (c != ',' && c != ';' && c != '.' && (c != '(' || mark) && (c != '[' || mode_ != Mode::none))
+    else if (c != ',' && c != ';' && c != '.' && !(c == '&' && after == ' ') && (c != '(' || mark) &&
+             (c != '[' || mode_ != Mode::none))
       return false;
     cursor_.skip(1);
     return true;
@@ -240,9 +278,13 @@ private:
       return true;
     }
     if (cursor_.take_word("signed")) return mode_ = Mode::none, true;
-    if (cursor_.take_word("and") || cursor_.take_word("but") || cursor_.take_word("with") ||
-        cursor_.take_word("except"))
-      return true;
+    for (char const* const word : {"except for", "excepting", "except", "but not", "not", "omitting", "save", "less"})
+      if (cursor_.take_word(word)) {
+        group_from_ = read_.exceptions.size();
+        mode_ = Mode::except;
+        return place_next_ = true;
+      }
+    if (cursor_.take_word("and") || cursor_.take_word("but") || cursor_.take_word("with")) return true;
     if (cursor_.take_word("missigning") || cursor_.take_word("signing") || cursor_.take_word("missigned") ||
         cursor_.take_word("mis-signed"))
       return mode_ = Mode::missigning, true;
@@ -252,7 +294,7 @@ private:
   bool item(std::size_t from) {
     if (mode_ == Mode::none) group_from_ = read_.exceptions.size();
     if (auto const gatherings = range_of_gatherings(); !gatherings.empty()) {
-      bool const ends = mode_ == Mode::minus || mode_ == Mode::plus;
+      bool const ends = mode_ == Mode::minus || mode_ == Mode::plus || mode_ == Mode::except;
       if (!ends || is_word_or_figure(cursor_.peek())) return false; // -A-D2
       for (auto const& gathering : gatherings) {
         last_ = {false, gathering, {}, cursor_.place(from)};
@@ -272,8 +314,40 @@ private:
     if (to < found.leaf || !can_be_leaf(to)) return false;
     range_too_long_ = to && *to - *found.leaf >= longest_range;
     if (range_too_long_) return false;
-    if (mode_ == Mode::minus || mode_ == Mode::plus) return except(mode_ == Mode::plus, found, to), true;
+    bool const sign = (mode_ == Mode::minus || mode_ == Mode::plus) && !missigned_follows();
+    if (sign || (mode_ == Mode::except && exception_ends())) {
+      except(mode_ == Mode::plus, found, to);
+      take_what_leaf_is();
+      return true;
+    }
     return said_of(found, to);
+  }
+  /// Returns true before `missigned F2` or `as F2`, which is said of one leaf in a list: -A1, G2 missigned F2.
+  [[nodiscard]] bool missigned_follows() const {
+    auto look = cursor_;
+    look.take_blanks();
+    return look.take_word("missigned") || look.take_word("mis-signed") || look.take_word("as") ||
+           look.take("signed as ");
+  }
+  /// Returns true if nothing is said of a leaf after `except`.
+  [[nodiscard]] bool exception_ends() const {
+    auto look = cursor_;
+    look.take_blanks();
+    char const c = look.peek();
+    auto word = look;
+    return look.at_end() || std::string_view{",;)].&"}.find(c) != std::string_view::npos || word.take_word("and") ||
+           word.take_word("in") || word.take_word("of");
+  }
+  /// Takes words that say which leaf an exception is: -A1 title.
+  void take_what_leaf_is() {
+    auto const here = cursor_;
+    cursor_.take_blanks();
+    bool found = take_title();
+    for (char const* const word : {"blank", "half-title", "half title", "errata", "dedication", "contents", "preface"})
+      found = found || cursor_.take_word_in_any_case(word);
+    cursor_.take_blanks();
+    char const c = cursor_.peek();
+    if (!found || !(cursor_.at_end() || c == ',' || c == ';' || c == ')' || c == ']')) cursor_ = here;
   }
   /// Reads unsigned, signed or as 'U4' after the leaf.
   bool said_of(SigningPlace const& found, std::optional<int> to) {
