@@ -262,6 +262,16 @@ TEST_CASE("signing and gatherings against the formula") {
     CHECK_FALSE(has(of_fields({.formula = formula, .gatherings = said}), FindingId::gatherings_differ));
   }
   CHECK(of_fields({.formula = "A² B-K⁴ L²", .gatherings = "in fours"}).findings.empty());
+  for (std::string const formula : {"A8 B4 C8 D4", "A-D⁸/⁴", "π² A-K⁸/⁴ L²", "A⁴ B⁸ C⁴ D⁸"})
+    for (std::string const said : {"8.4", "8/4", "8 and 4", "4.8", "in eights and fours"}) {
+      CAPTURE(formula);
+      CAPTURE(said);
+      CHECK_FALSE(has(of_fields({.formula = formula, .gatherings = said}), FindingId::gatherings_differ));
+    }
+  for (std::string const formula : {"A8 B8", "A-K⁸ L⁴", "A-K⁴", "A-D¹²/⁶", "A-E⁸ F-K⁴"}) {
+    CAPTURE(formula);
+    CHECK(has(of_fields({.formula = formula, .gatherings = "8.4"}), FindingId::gatherings_differ));
+  }
 }
 
 TEST_CASE("formats as catalogues state them") {

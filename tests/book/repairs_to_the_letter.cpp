@@ -61,6 +61,28 @@ TEST_CASE("leaves of a gathering in the words of a field") { // common practice,
     CHECK(described.gatherings->value == leaves);
     CHECK(described.unread.empty());
   }
+  // two numbers that alternate
+  for (auto const* words : {"8.4", "8;4", "8/4", "8,4", "8, 4", "8 and 4", "8 & 4", "8s and 4s", "in 8s and 4s",
+                            "in eights and fours", "8.4.8.4", "gatherings of 8 and 4", "In eights and in fours"}) {
+    INFO(words);
+    FieldTexts texts;
+    texts.gatherings = words;
+    auto const described = read_description(texts);
+    REQUIRE(described.gatherings);
+    CHECK(described.gatherings->value == 8);
+    CHECK(described.gatherings_alternating_with == 4);
+    CHECK(described.unread.empty());
+    CHECK(evidence_of(described).alternating_with == 4);
+  }
+  // what is no second number, or a third one, is left
+  for (auto const* words : {"8.", "8.4.6", "8 and", "8 plates", "8.4 signed", "8.0"}) {
+    INFO(words);
+    FieldTexts texts;
+    texts.gatherings = words;
+    auto const described = read_description(texts);
+    REQUIRE(described.gatherings);
+    CHECK_FALSE(described.gatherings_alternating_with);
+  }
   for (auto const* words : {"none", "0"}) {
     INFO(words);
     FieldTexts texts;

@@ -7,6 +7,7 @@
 #include <bifolium/book/field.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/core/error.hpp>
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/core/text_place.hpp>
 #include <bifolium/core/year_range.hpp>
 #include <bifolium/evidence/observation.hpp>
@@ -87,14 +88,16 @@ struct SecondStatement {
 
 /// The statements of a catalogue about a book.
 struct Description {
-  std::optional<Stated<Formula>> formula{};           ///< the collation formula
-  std::optional<Stated<Pagination>> pagination{};     ///< the extent or the statement of pagination
-  std::optional<Stated<std::int64_t>> leaves{};       ///< a number of leaves that is stated by itself
-  std::optional<Stated<std::int64_t>> plates{};       ///< leaves of plates
-  std::optional<Stated<Format>> format{};             ///< the format statement, if it names one
-  std::vector<Format> formats{};                      ///< the formats of a statement that names several
-  std::optional<Stated<Signing>> signing{};           ///< the statement of signing
-  std::optional<Stated<int>> gatherings{};            ///< leaves of most gatherings: "in fours"
+  std::optional<Stated<Formula>> formula{};       ///< the collation formula
+  std::optional<Stated<Pagination>> pagination{}; ///< the extent or the statement of pagination
+  std::optional<Stated<std::int64_t>> leaves{};   ///< a number of leaves that is stated by itself
+  std::optional<Stated<std::int64_t>> plates{};   ///< leaves of plates
+  std::optional<Stated<Format>> format{};         ///< the format statement, if it names one
+  std::vector<Format> formats{};                  ///< the formats of a statement that names several
+  std::optional<Stated<Signing>> signing{};       ///< the statement of signing
+  std::optional<Stated<int>> gatherings{};        ///< leaves of most gatherings: "in fours"
+  /// the other of two sizes that alternate: 4 of "8.4", where `gatherings` has 8
+  OptionalNumber<int> gatherings_alternating_with{};
   std::optional<Stated<SizeRange>> height{}, width{}; ///< height and width of the leaf
   std::optional<Stated<SizeRange>> binding{};         ///< height of the cover
   std::optional<Stated<ChainLines>> chain_lines{};    ///< direction of the chain lines

@@ -48,7 +48,7 @@ inline void take_size(Description const& book, LeafEvidence& seen) {
   if (book.watermark) seen.watermark = book.watermark->value;
   if (book.material) seen.material = book.material->value;
   if (book.gatherings)
-    seen.gathering_leaves = book.gatherings->value;
+    seen.gathering_leaves = book.gatherings->value, seen.alternating_with = book.gatherings_alternating_with;
   else if (book.formula && book.formula->value.gatherings() > 2)
     seen.gathering_leaves = detail::main_leaves(detail::shape_of(book.formula->value));
   if (book.year) seen.year = {book.year->value.from, book.year->value.to};

@@ -151,9 +151,34 @@ class FieldAudit {
                  "the signatures of the book");
     }
   }
+  /// Returns true if most gatherings of the formula have one of these numbers of leaves, and the next gathering the other.
+  [[nodiscard]] bool alternate(int one, int other) const {
+    std::int64_t pairs = 0, in_turn = 0;
+    std::optional<int> last;
+    auto const count = [&](int first, int second, std::int64_t times) {
+      pairs += times;
+      if ((first == one && second == other) || (first == other && second == one)) in_turn += times;
+    };
+    for (auto const& run : book_.formula->value.runs()) {
+      auto const terms = static_cast<std::int64_t>(run.leaves.size());
+      if (last) count(*last, run.leaves.at(0), 1);
+      for (std::int64_t t = 0; t < terms && t + 1 < run.gatherings; ++t)
+        count(run.leaves.at(t), run.leaves.at(t + 1), (run.gatherings - 2 - t) / terms + 1);
+      last = run.leaves.at(run.gatherings - 1);
+    }
+    return 2 * in_turn > pairs;
+  }
   void gatherings() {
     if (!book_.gatherings) return;
     auto const main = main_leaves(shape_of(book_.formula->value));
+    if (auto const other = book_.gatherings_alternating_with) {
+      if (alternate(book_.gatherings->value, *other)) return;
+      return add(FindingId::gatherings_differ, Severity::doubt, FieldSet{Field::formula} | Field::gatherings,
+                 "gatherings are stated to have " + std::to_string(book_.gatherings->value) + " and " +
+                     std::to_string(*other) + " leaves in turn; most in the formula have " + std::to_string(main) +
+                     ", and do not alternate so",
+                 "how many leaves the gatherings have");
+    }
     if (main != book_.gatherings->value)
       add(FindingId::gatherings_differ, Severity::doubt, FieldSet{Field::formula} | Field::gatherings,
           "gatherings are stated to have " + number_of(book_.gatherings->value, "leaf", "leaves") +

@@ -147,7 +147,29 @@ protected:
     for (auto const span : extent->unread) rest(Field::plates, text, span);
     book_.plates = stated(std::int64_t{*number}, text);
   }
-  /// "8", "in fours", "8s", "in half-sheets" of a format that is stated. What follows the number is left.
+  /// Takes the other numbers of leaves, if all of the text after the first is those: 8.4, in eights and fours, 8/4/8/4.
+  void alternating(TextCursor& cursor, std::int64_t first) {
+    std::optional<std::int64_t> other;
+    auto after = cursor;
+    while (true) {
+      after.take_blanks();
+      if (after.at_end()) break;
+      bool const parted = after.take('.') || after.take(',') || after.take(';') || after.take('/') || after.take('&') ||
+                          after.take_word_in_any_case("and");
+      if (!parted) return;
+      after.take_blanks();
+      if (after.take_in_any_case("in ")) after.take_blanks();
+      auto const number = take_number_in_words(after);
+      if (!number || !(number->plural || number->figures)) return;
+      if (number->value < 1 || number->value > most_leaves_in_gathering) return;
+      if (number->value == first) continue; // 8.4.8.4
+      if (other && other != number->value) return;
+      other = number->value;
+    }
+    cursor = after;
+    if (other) book_.gatherings_alternating_with = static_cast<int>(*other);
+  }
+  /// "8", "in fours", "8s", "8.4", "in half-sheets" of a format that is stated. What follows the numbers is left.
   Expected<int> gathering(std::string_view text) {
     auto const sheet = book_.format ? book_.format->value.leaves_to_sheet().value_or(0) : 0; // 0 where it is not known
     for (TextCursor cursor{text}; !cursor.at_end();) {
@@ -159,6 +181,7 @@ protected:
         if (number->plural || number->figures) leaves = number->value, cursor = look;
       if (leaves) {
         if (*leaves < 1 || *leaves > most_leaves_in_gathering || is_negative(text, from)) break;
+        alternating(cursor, *leaves);
         rest(Field::gatherings, text, {cursor.at(), text.size()});
         return static_cast<int>(*leaves);
       }
