@@ -59,7 +59,7 @@ struct Described {
 
   /// The format that the leaf argues for, where one is at least probable.
   [[nodiscard]] std::optional<FormatCandidate> likely() const {
-    if (inference.certainty < Certainty::probable || inference.mixed) return std::nullopt;
+    if (inference.certainty < Certainty::probable || inference.mixed || is_one_leaf()) return std::nullopt;
     return inference.candidates.front();
   }
   /// The format to write in a record: as stated, else as the leaf argues.
@@ -80,6 +80,14 @@ struct Described {
     Extent extent;
     extent.pagination = *pages;
     return extent;
+  }
+  /// Whether the whole text is on one leaf: one page, or two. No fold was needed for it, so that what the leaf shows does not
+  /// tell a leaf of a gathering from a sheet or a part of one.
+  [[nodiscard]] bool is_one_leaf() const {
+    auto const stated = pages();
+    if (!stated || stated->pagination.runs.empty()) return false;
+    auto const total = stated->pagination.total();
+    return total.high >= 1 && total.high <= 2 && !(book.collation && book.collation->leaves() > 1);
   }
   /// The pages with the plates, which may have a field of their own: as a catalogue writes them, or a number alone.
   [[nodiscard]] std::optional<Extent> extent() const {
@@ -155,8 +163,12 @@ void tell_verdict(Described const& described) {
   bool argues = false;
   for (auto const& reason : described.inference.candidates.front().reasons)
     argues = argues || (reason.seen && reason.kind != EvidenceKind::year);
-  std::cout << (argues ? words.substr(0, words.find('\n') + 1) : "Nothing in the record argues for a format.\n");
-  if (auto const next = words.find("\nLook next at: "); next != words.npos)
+  bool const one_leaf = described.is_one_leaf();
+  std::cout << (!argues    ? "Nothing in the record argues for a format.\n"
+                : one_leaf ? "One leaf: a sheet, or a part of one. It was not folded for a gathering, so that no "
+                             "format is inferred.\n"
+                           : words.substr(0, words.find('\n') + 1));
+  if (auto const next = words.find("\nLook next at: "); next != words.npos && !one_leaf)
     std::cout << words.substr(next + 1, words.find('\n', next + 1) - next);
   auto const signs = leaf_against_format(described);
   bool against = !signs.empty();
@@ -282,7 +294,8 @@ std::string json_of(Described const& described) {
                              .text("format", candidate.format.symbol().view())
                              .add("probability", json_number(candidate.probability, 3))
                              .written());
-  all.text("certainty", to_words(described.inference.certainty)).add("formats", candidates.written());
+  auto const certainty = described.is_one_leaf() ? Certainty::not_determined : described.inference.certainty;
+  all.text("certainty", to_words(certainty)).add("formats", candidates.written());
   auto lines = Json::object();
   if (book.collation) lines.text("signatures", signatures_note(*book.collation));
   if (auto const line = described.physical_line(); !line.empty()) lines.text("physical_description", line);
