@@ -26,7 +26,7 @@ has twice or out of place. Compares evidence of joined leaves with the formula.
   LEAVES    the leaves that are present, in the order of the copy: 'A1-B2 B4-5 B7-L3';
             a word may follow leaves: facsimile, manuscript, supplied, mounted, torn, blank
             or the leaves that are not: 'wants C3.6, K8 and all after L2'
-            or 'all but B3,6'
+            or 'all but B3,6' or 'the last two leaves wanting'
   JOINTS    the evidence of joined leaves: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;
             D1.8 chain lines run on; D1.8 chain lines break; E4.5 mark halves meet'
   --paper PAPER  what leaves show of their paper, if the edges were not cut also bolts and

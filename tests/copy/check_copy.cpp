@@ -571,7 +571,8 @@ TEST_CASE("a word that a copy is imperfect names no leaf") {
         "imparfait",     "imparfaite",  "défectueux",   "défectueuse", "incompleto", "incompleta", "imperfetto",
         "imperfetta",    "scompleto",   "difettoso",    "mutilo",      "mutila",     "frammento",  "imperfecto",
         "imperfecta",    "defectuoso",  "fragmento",    "onvolledig",  "onvolkomen", "incompleet", "defect",
-        "imperfectus",   "imperfectum", "mutilus",      "mutilum",     "fragmentum", "Imperfect",  "IMPERF"}) {
+        "imperfectus",   "imperfectum", "mutilus",      "mutilum",     "fragmentum", "Imperfect",  "IMPERF",
+        "acefalo",       "acefala",     "acéfalo",      "acéphale",    "acephalus"}) {
     CAPTURE(word);
     // it says by itself neither what is there nor what is not
     for (std::string const before : {"", "(", "A1,", "A1, ", "A-L; ", "B3 ", "A-L (", "complete, ", "copy ",

@@ -13,14 +13,14 @@ using namespace bifolium;
 
 namespace {
 
-struct Told {
+struct Collated {
   std::string wanting, doubts;
-  friend bool operator==(Told const&, Told const&) = default;
+  friend bool operator==(Collated const&, Collated const&) = default;
 };
-Told told(IdealCopy const& book, std::string const& text) {
+Collated told(IdealCopy const& book, std::string const& text) {
   auto const read = read_leaves_present(book, text);
   if (!read) return {"refused", std::string{identifier(read.error().problem)}};
-  Told result{wants(book, check_copy(book, read->spans)), ""};
+  Collated result{wants(book, check_copy(book, read->spans)), ""};
   for (auto const& doubt : read->warnings())
     result.doubts.append(result.doubts.empty() ? "" : ", ").append(identifier(doubt.problem));
   return result;
@@ -80,26 +80,26 @@ TEST_CASE("a formula with its figures on the line, in the place of a list, is th
 
 TEST_CASE("figures that are leaves and those that can only be counts") {
   IdealCopy const book{*read_formula("8°: π² A-K⁸ L⁴")};
-  CHECK(told(book, "π2 A-K8 L4") == Told{"", "counts_of_gatherings"});
-  CHECK(told(book, "π2 A-K8 L4; wanting A1") == Told{"wants A1", "counts_of_gatherings"});
-  CHECK(told(book, "π2 A-K8 L4; A1 torn") == Told{"", "counts_of_gatherings"});
-  CHECK(told(book, "A8 B8 C8") == Told{"wants π, D-K, L", "counts_of_gatherings"});
-  CHECK(told(book, "π2 A8 B-K8 L4") == Told{"", "counts_of_gatherings"});
-  CHECK(told(book, "π2 A8 B-I8 K7 L4") == Told{"refused", "counts_differ"}); // which leaf of K?
-  CHECK(told(book, "π1 A-K8 L4") == Told{"refused", "counts_differ"});
+  CHECK(told(book, "π2 A-K8 L4") == Collated{"", "counts_of_gatherings"});
+  CHECK(told(book, "π2 A-K8 L4; wanting A1") == Collated{"wants A1", "counts_of_gatherings"});
+  CHECK(told(book, "π2 A-K8 L4; A1 torn") == Collated{"", "counts_of_gatherings"});
+  CHECK(told(book, "A8 B8 C8") == Collated{"wants π, D-K, L", "counts_of_gatherings"});
+  CHECK(told(book, "π2 A8 B-K8 L4") == Collated{"", "counts_of_gatherings"});
+  CHECK(told(book, "π2 A8 B-I8 K7 L4") == Collated{"refused", "counts_differ"}); // which leaf of K?
+  CHECK(told(book, "π1 A-K8 L4") == Collated{"refused", "counts_differ"});
   // leaves
   CHECK(told(book, "leaves A8, B8 and C8").doubts.empty());
   CHECK(check_copy(book, (*read_leaves_present(book, "leaf A8, leaf B8")).spans).leaves_present == 2);
-  CHECK(told(book, "wants A8, B8, C8") == Told{"wants A8, B8, C8", ""});
-  CHECK(told(book, "wants π2, A8, L4") == Told{"wants π2, A8, L4", ""});
+  CHECK(told(book, "wants A8, B8, C8") == Collated{"wants A8, B8, C8", ""});
+  CHECK(told(book, "wants π2, A8, L4") == Collated{"wants π2, A8, L4", ""});
   CHECK(told(book, "A8 facsimile, B8 facsimile").wanting == "wants A8, B8");
-  CHECK(told(book, "π A-K8 L1-4") == Told{"", ""});
-  CHECK(told(book, "C8, D8") == Told{"wants π, A-B, C1-7, D1-7, E-K, L", ""});
+  CHECK(told(book, "π A-K8 L1-4") == Collated{"", ""});
+  CHECK(told(book, "C8, D8") == Collated{"wants π, A-B, C1-7, D1-7, E-K, L", ""});
   CHECK(told(book, "A8, B8, D8").doubts.empty());
-  CHECK(told(book, "π2, A-K8, L4") == Told{"", "counts_of_gatherings"});
-  CHECK(told(book, "π2, A8, B8") == Told{"wants C-K, L", "counts_of_gatherings"});
-  CHECK(told(book, "A-K L4") == Told{"wants π, L1-3", ""});
-  CHECK(told(book, "A8") == Told{"wants π, A1-7, B-K, L", ""});
+  CHECK(told(book, "π2, A-K8, L4") == Collated{"", "counts_of_gatherings"});
+  CHECK(told(book, "π2, A8, B8") == Collated{"wants C-K, L", "counts_of_gatherings"});
+  CHECK(told(book, "A-K L4") == Collated{"wants π, L1-3", ""});
+  CHECK(told(book, "A8") == Collated{"wants π, A1-7, B-K, L", ""});
   auto const read = read_leaves_present(book, "A8 torn, π2 A-K8 L4");
   REQUIRE(read);
   REQUIRE(!read->warnings().empty());
@@ -107,7 +107,7 @@ TEST_CASE("figures that are leaves and those that can only be counts") {
   CHECK(read->warnings()[0].place->column == 10);
   // inserted gatherings, and leaves that the formula removes
   IdealCopy const other{*read_formula("8°: A⁸(A4+χ², −A8) B⁸ C⁴")};
-  CHECK(told(other, "A7 χ2 B8 C4") == Told{"", "counts_of_gatherings"});
+  CHECK(told(other, "A7 χ2 B8 C4") == Collated{"", "counts_of_gatherings"});
   CHECK(told(other, "A8 B8 C4").wanting.empty());
   CHECK(check_copy(other, (*read_leaves_present(other, "A7 χ2 B8 C4")).spans).repeated.empty());
 }
@@ -123,9 +123,9 @@ TEST_CASE("leaves that a list names neither as there nor as wanting are told") {
       CHECK(read->warnings()[0].problem == Problem::leaves_left_out);
       CHECK(read->warnings()[0].limit == 2); // π1 and π2
       CHECK(read->warnings()[0].found_text() == "L");
-      CHECK(told(book, "π, A-K8" + between + word + " L") == Told{"wants L", ""});
-      CHECK(told(book, "A-L" + between + word + " B4") == Told{"wants π, B4", ""}); // B4 out of A-L
-      CHECK(told(book, "complete" + between + word + " L") == Told{"wants L", ""});
+      CHECK(told(book, "π, A-K8" + between + word + " L") == Collated{"wants L", ""});
+      CHECK(told(book, "A-L" + between + word + " B4") == Collated{"wants π, B4", ""}); // B4 out of A-L
+      CHECK(told(book, "complete" + between + word + " L") == Collated{"wants L", ""});
     }
   }
   CHECK(told(book, "A-K, lacks B4 and L").doubts == "leaves_left_out");

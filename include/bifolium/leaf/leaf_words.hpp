@@ -196,7 +196,8 @@ inline constexpr char const* imperfect_words[]{
     "imparfait",     "imparfaite",  "défectueux",   "défectueuse", "incompleto", "incompleta", "imperfetto",
     "imperfetta",    "scompleto",   "difettoso",    "mutilo",      "mutila",     "frammento",  "imperfecto",
     "imperfecta",    "defectuoso",  "fragmento",    "onvolledig",  "onvolkomen", "incompleet", "defect",
-    "imperfectus",   "imperfectum", "mutilus",      "mutilum",     "fragmentum"};
+    "imperfectus",   "imperfectum", "mutilus",      "mutilum",     "fragmentum", "acefalo",    "acefala",
+    "acéfalo",       "acéphale",    "acephalus"};
 } // namespace detail
 
 /// Returns true for a word that says that a copy is not whole, in capitals or small letters: imperfect, unvollständig,

@@ -34,9 +34,18 @@ class LeavesReader : LeafRuns {
   char word_for_leaves_{
       '\0'}; // the first letter of the word for leaves before the item, f. 3 or leaf 3, or a zero byte
   std::optional<std::size_t> whole_{}; // the span of all leaves that "complete" stands for
-  bool roman_{false};                  // the last item is a leaf with a Roman numeral
-  std::size_t group_from_{};           // the spans of the items that "and" joins
-  std::size_t stated_{0};              // how many spans have words for their state
+  bool only_{false};                   // the passage says that no other leaves are there
+  bool in_remark_{false};              // the reader is in a parenthesis
+  /// A number of leaves before their names, and the first of the spans after it: two leaves (A1 and B3).
+  struct Count {
+    std::string_view word{};
+    int leaves{};
+    std::size_t from{};
+  };
+  std::optional<Count> count_{};
+  bool roman_{false};        // the last item is a leaf with a Roman numeral
+  std::size_t group_from_{}; // the spans of the items that "and" joins
+  std::size_t stated_{0};    // how many spans have words for their state
 
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) {
@@ -45,6 +54,10 @@ class LeavesReader : LeafRuns {
     if (!after_leaves && !wanting_ && is_word_for_copy(word)) return true;
     if (!after_leaves && word == ":") return !names_gathering(book_, word); // Incomplet : manque A1
     if (after_leaves && is_word_before_state(word)) return true;
+    if (after_leaves && !wanting_ && is_only_word(word)) return only_ = true;
+    constexpr std::string_view present[]{"present",  "vorhanden", "présent",  "présents",
+                                         "presente", "presenti",  "presentes"};
+    if (after_leaves && !wanting_ && is_any(without_point(word), present)) return true;
     return wanting_ && is_word_before_leaves(word);
   }
   /// Takes a word of "all after B4". Returns true if it was one.
@@ -77,17 +90,43 @@ class LeavesReader : LeafRuns {
     LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
     place(leaves);
   }
+  [[nodiscard]] std::int64_t gatherings() const noexcept {
+    std::int64_t sum = 0;
+    for (auto const& run : book_.runs()) {
+      sum += run.gatherings;
+      if (sum > most_leaves_in_gathering) break; // no more are counted
+    }
+    return sum;
+  }
   /// Takes words for leaves at the ends of the book, where leaves are wanting. Returns false if there are none, or more
   /// leaves than the book has.
   bool take_end_of_book(TextCursor& cursor) {
     auto after = cursor;
-    auto const ends = wanting_ ? take_ends_of_book(after) : std::nullopt;
+    auto const ends = wanting_ && begins_word(cursor.peek()) ? take_ends_of_book(after) : std::nullopt;
     if (!ends || ends->first > book_.leaves() || ends->last > book_.leaves()) return false;
+    if (ends->gatherings && ends->first + ends->last > gatherings()) return false;
     cursor = after;
     if (ends->before_name) return true;
     begun_ = true;
+    if (ends->gatherings) return place_gatherings(*ends);
     if (ends->first > 0) place_all(1, ends->first);
     if (ends->last > 0) place_all(book_.leaves() + 1 - ends->last, book_.leaves());
+    return true;
+  }
+  /// Places gatherings at an end of the book.
+  bool place_gatherings(EndsOfBook const& ends) {
+    auto const& runs = book_.runs();
+    bool const first = ends.first > 0;
+    std::int64_t left = first ? ends.first : ends.last;
+    auto leaves = NumbersOfLeaves{1, book_.leaves()};
+    for (std::size_t i = 0; i < runs.size() && left > 0; ++i) {
+      auto const r = static_cast<std::uint32_t>(first ? i : runs.size() - 1 - i);
+      auto const taken = left < runs[r].gatherings ? left : runs[r].gatherings;
+      auto const at = GatheringAt{r, first ? taken - 1 : runs[r].gatherings - taken};
+      (first ? leaves.to : leaves.from) = first ? book_.numbers_of(at).to : book_.numbers_of(at).from;
+      left -= taken;
+    }
+    if (leaves.from <= leaves.to) place_all(leaves.from, leaves.to);
     return true;
   }
   /// Returns where the spans begin of which a state after the last item is said.
@@ -143,8 +182,15 @@ class LeavesReader : LeafRuns {
     bool const range = cursor.take_dash();
     auto const tail = range ? std::optional{cursor.rest()} : last;
     bool const numbered = head.starts_with("f.");
-    auto const from = whole_number(numbered ? head.substr(2) : head, most_figure);
-    auto const to = tail ? whole_number(*tail, most_figure) : from;
+    auto const number = [&](std::string_view one) -> std::optional<std::int64_t> {
+      bool const roman = word_for_leaves_ != '\0' && is_roman_folio(book_, one);
+      return roman ? std::optional{std::int64_t{roman_numeral(one)->value}} : whole_number(one, most_figure);
+    };
+    auto const from = number(numbered ? head.substr(2) : head);
+    auto const to = tail ? number(*tail) : from;
+    bool const roman = from && is_latin_letter(head[0]) && !numbered;
+    if (roman && find_reference(book_, head)) doubt(word, Problem::leaf_or_word); // f. xij, or x2
+    if (roman) return !to ? error(Problem::not_a_reference, word) : by_number(word, *from, *to);
     if (numbered) return !from || !to ? error(Problem::not_a_reference, word) : by_number(word, *from, *to);
     by_number_ = word_for_leaves_ != '\0' && is_number_of_leaf(head) && is_number_of_leaf(tail.value_or(head));
     bool const named =
@@ -158,11 +204,11 @@ class LeavesReader : LeafRuns {
     if (either) doubt(word, Problem::name_in_two_ways);
     return next_figures(word, *from, *to);
   }
-  /// Returns true if a word for leaves is among words before a name: the leaves, les f.
-  [[nodiscard]] static bool says_leaf(std::string_view words) noexcept {
+  /// Returns true if such a word is among words before a name: the leaves, les f.
+  template <class Is> [[nodiscard]] static bool says(std::string_view words, Is is) noexcept {
     TextCursor cursor{words};
     for (cursor.take_blanks(); !cursor.at_end(); cursor.take_blanks())
-      if (is_leaf_noun(cursor.take_until(is_space))) return true;
+      if (is(cursor.take_until(is_space))) return true;
     return false;
   }
   /// Takes "to" and the word after it, B3 to 6. Returns no value if there is none.
@@ -189,30 +235,14 @@ public:
   LeavesReader(IdealCopy const& book, std::string_view text, Limits const& limits, bool wanting)
       : LeafRuns{book, text}, limits_{limits}, wanting_{wanting} {}
 
+  /// Returns true if the list says that no other leaves are there: B only.
+  [[nodiscard]] bool says_only() const noexcept { return only_; }
   /// Reads the leaves of a passage. `all_but` is true if an exception comes after it: "all" is then a passage by itself.
   std::optional<Error> read(TextSpan passage, bool all_but) {
     TextCursor cursor{text_.substr(0, passage.to), passage.from};
-    while (true) {
-      cursor.take_while(is_between_items);
-      if (cursor.at_end()) break;
-      if (!wanting_ && book_.leaves() > 0 && take_whole_book(cursor)) {
-        begun_ = true;
-        place_all(1, book_.leaves());
-        whole_ = item_from_;
-        continue;
-      }
-      if (all_ == All::no && take_end_of_book(cursor)) continue;
-      if (!read_.spans.empty() && take_content_remark(cursor)) continue;
-      if (wanting_ && take_content_before_leaf(cursor, book_)) continue;
-      if (auto const from = cursor.at(); take_words_before_name(cursor, book_)) {
-        leaf_said_ = says_leaf(text_.substr(from, cursor.at() - from));
-        continue;
-      }
-      if (auto const wrong = take_item(cursor)) return *wrong;
-      leaf_said_ = false;
-      if (read_.spans.size() > limits_.runs)
-        return error(Problem::too_many_runs, text_.substr(passage.from, 0), limits_.runs);
-    }
+    only_ = false;
+    if (auto const wrong = read_items(cursor)) return *wrong;
+    check_count();
     if (all_ == All::leaves && all_but) {
       all_ = All::no, begun_ = true;
       if (book_.leaves() > 0) place_all(1, book_.leaves());
@@ -220,6 +250,59 @@ public:
     if (all_ != All::no) return error(Problem::not_a_reference, text_.substr(passage.to));
     return {};
   }
+
+private:
+  /// Reads one item after another up to the end of the cursor's text.
+  std::optional<Error> read_items(TextCursor& cursor) {
+    auto const begin = cursor.at();
+    while (true) {
+      cursor.take_while(is_between_items);
+      if (cursor.at_end()) return {};
+      if (!read_.spans.empty() && take_content_remark(cursor)) continue;
+      if (wanting_ && cursor.peek() == '(' && !in_remark_)
+        if (auto const close = end_of_leaves(cursor); close != 0) {
+          TextCursor inside{text_.substr(0, close), cursor.at() + 1};
+          in_remark_ = true;
+          if (auto const wrong = read_items(inside)) return *wrong;
+          in_remark_ = false;
+          check_count();
+          cursor.go_to(close + 1);
+          continue;
+        }
+      if (wanting_ && take_count(cursor)) continue;
+      if (begun_ || (!wanting_ && cursor.peek() != '(')) {
+        if (auto rest = cursor; take_remark_on_copy(rest)) {
+          if (!begun_ && !wanting_ && book_.leaves() > 0) begun_ = true, place_all(1, book_.leaves());
+          cursor = rest;
+          continue;
+        }
+      }
+      if (auto const word = cursor.at(); take_damage_phrase(cursor)) {
+        if (auto const wrong = stated(text_.substr(word, cursor.at() - word), LeafInCopy::damaged)) return *wrong;
+        continue;
+      }
+      if (take_pair(cursor)) continue;
+      if (!wanting_ && book_.leaves() > 0 && take_whole_book(cursor)) {
+        begun_ = true;
+        place_all(1, book_.leaves());
+        whole_ = item_from_;
+        continue;
+      }
+      if (all_ == All::no && take_end_of_book(cursor)) continue;
+      if (wanting_ && take_content_before_leaf(cursor, book_)) continue;
+      if (auto const from = cursor.at(); take_words_before_name(cursor, book_)) {
+        auto const words = text_.substr(from, cursor.at() - from);
+        leaf_said_ = says(words, is_leaf_noun);
+        only_ = only_ || says(words, is_only_word);
+        continue;
+      }
+      if (auto const wrong = take_item(cursor)) return *wrong;
+      leaf_said_ = false;
+      if (read_.spans.size() > limits_.runs) return error(Problem::too_many_runs, text_.substr(begin, 0), limits_.runs);
+    }
+  }
+
+public:
   [[nodiscard]] bool begun() const noexcept { return begun_; }
   /// Returns true if every leaf of the list has a word for its state, and none is only named: A1 in facsimile.
   [[nodiscard]] bool only_states() const noexcept { return stated_ > 0 && stated_ >= read_.spans.size(); }
@@ -302,6 +385,86 @@ private:
     if (leaf) doubt(word, Problem::leaf_or_word);
     return false;
   }
+  [[nodiscard]] static bool begins_word(char c) noexcept {
+    return is_latin_letter(c) || is_digit(c) || static_cast<unsigned char>(c) >= 0x80;
+  }
+  /// Returns where a parenthesis ends that begins with a word and has more than one: (A1 and B3). Returns 0 for any other.
+  [[nodiscard]] std::size_t end_of_leaves(TextCursor const& cursor) const noexcept {
+    auto const from = cursor.at() + 1, end = cursor.text().find_first_of("()", from);
+    if (end == std::string_view::npos || cursor.text()[end] != ')' || !begins_word(cursor.peek(1))) return 0;
+    auto const after = end + 1;
+    if (after < cursor.text().size() && !is_between_items(decode(cursor.text(), after).value)) return 0;
+    auto inside = TextCursor{cursor.text().substr(0, end), from};
+    inside.take_until(is_between_items);
+    return inside.at_end() ? 0 : end;
+  }
+  /// Takes a number of leaves or gatherings before their names: two leaves (A1 and B3), 4 leaves: A1, A8, B4.5.
+  bool take_count(TextCursor& cursor) {
+    auto c = cursor;
+    auto word = c.take_until(is_between_items);
+    if (is_row(word, articles) && c.take_blanks()) word = c.take_until(is_between_items);
+    auto const number = number_beside_leaves(word);
+    if (!number || !c.take_blanks()) return false;
+    auto noun = c.take_until(is_between_items);
+    while (noun.ends_with(':')) noun.remove_suffix(1);
+    bool const gatherings = is_row(without_point(noun), gathering_nouns);
+    if (!is_leaf_noun(noun) && !gatherings) return false;
+    while (c.take_blanks() || c.take(':') || c.take(',')) continue;
+    auto name = c;
+    static_cast<void>(name.take('('));
+    auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one) || one == ')' || one == '.'; };
+    auto const first = take_until_beside_names(name, ends);
+    if (!names_gathering(book_, first) && !find_reference(book_, first)) return false;
+    check_count();
+    if (!gatherings) count_ = {word, *number, read_.spans.size()};
+    cursor = c;
+    return true;
+  }
+  /// Doubts a number of leaves that is not that of the leaves named after it.
+  void check_count() {
+    if (!count_) return;
+    std::int64_t leaves = 0;
+    for (auto i = count_->from; i < read_.spans.size(); ++i) leaves += read_.spans[i].leaves();
+    if (leaves != count_->leaves)
+      read_.doubts.push_back(
+          error_at(Problem::leaves_miscounted, place_in(text_, position(count_->word)), count_->word, leaves));
+    count_.reset();
+  }
+  /// Takes the inmost or the outmost pair of leaves of a gathering.
+  bool take_pair(TextCursor& cursor) {
+    auto c = cursor;
+    auto const pair = take_pair_of_gathering(c, book_);
+    auto const named = pair ? end_of_run(pair->gathering, last_) : Expected<End>{error(Problem::not_a_reference, {})};
+    if (!pair || !named) return false;
+    auto const folded = book_.leaves_folded(named->gathering);
+    if (folded < 2 || folded % 2 != 0 || book_.numbers_of(named->gathering) != named->numbers) return false;
+    auto const first = pair->inner ? folded / 2 : 1;
+    around_.clear();
+    LeafSpan const leaves[]{span_of_leaf(book_, {named->gathering, first}),
+                            span_of_leaf(book_, {named->gathering, folded + 1 - first})};
+    place(leaves);
+    counts_.add(FlatCounts::Form::leaves, item_from_, pair->gathering);
+    begun_ = true, last_ = leaves[1].last, figures_ = Figures::none, cursor = c;
+    return true;
+  }
+  /// Returns the name of a leaf with a blank before its figure, A 1, or no value. It ends before a dash or the end of the
+  /// item. After "A 1 leaf" the figure is a number of leaves.
+  [[nodiscard]] std::optional<std::string_view> with_blank(std::string_view word, TextCursor& cursor) const {
+    if (!names_gathering(book_, word) || !is_latin_letter(word.back())) return std::nullopt;
+    auto c = cursor;
+    if (!c.take_blanks() || !c.at_digit() || counts_something(c)) return std::nullopt;
+    auto const figure = take_until_beside_names(c, is_between_items);
+    TextCursor digit{figure};
+    auto const digits = digit.take_number(most_figure);
+    auto const head = figure.substr(0, digit.at());
+    bool const alone = digit.at_end() || is_dash(digit.character().value);
+    if (!digits || !alone || names_gathering(book_, head) || names_gathering(book_, figure)) return std::nullopt;
+    auto const from = position(word);
+    auto const all = text_.substr(from, position(figure) + figure.size() - from);
+    if (!find_reference(book_, text_.substr(from, position(figure) + head.size() - from))) return std::nullopt;
+    cursor = c;
+    return all;
+  }
   /// Takes one word, or more that belong together: f. 3, B3 to 6.
   std::optional<Error> take_item(TextCursor& cursor) {
     auto const first = small_letter(cursor.peek());
@@ -309,7 +472,8 @@ private:
     word_for_leaves_ = at_number ? first : '\0';
     if (figures_ != Figures::none && !at_number && cursor.at_digit() && counts_something(cursor))
       figures_ = Figures::none;
-    auto const word = take_until_beside_names(cursor, is_between_items);
+    auto word = take_until_beside_names(cursor, is_between_items);
+    if (auto const leaf = at_number ? std::nullopt : with_blank(word, cursor)) word = *leaf;
     named_ = is_joining_word(word) && is_gathering(word, cursor);
     if (std::optional<Error> wrong; !at_number && is_no_leaf(word, cursor, wrong)) return wrong;
     auto const end = take_end(cursor);

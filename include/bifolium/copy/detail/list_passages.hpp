@@ -48,6 +48,32 @@ template <std::size_t N>
   return false;
 }
 
+/// Takes words that say that a part of a leaf is wanting: A1 lacks lower corner. The leaf is there.
+[[nodiscard]] inline bool take_damage_phrase(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  if (!absence_word(c.take_until(is_between_items)).before) return false;
+  constexpr std::string_view parts[]{"corner"sv,    "corners"sv,   "margin"sv, "margins"sv, "edge"sv,  "edges"sv,
+                                     "fore-edge"sv, "half"sv,      "part"sv,   "portion"sv, "piece"sv, "text"sv,
+                                     "headline"sv,  "headlines"sv, "strip"sv,  "Ecke"sv,    "Rand"sv,  "catchword"sv,
+                                     "coin"sv,      "angolo"sv,    "margine"sv};
+  bool part = false;
+  for (int words = 0; words < 6; ++words) {
+    auto next = c;
+    if (!next.take_blanks() || next.at_end()) break;
+    auto word = next.take_until(is_between_items);
+    bool const closes = word.ends_with(')');
+    while (word.ends_with('.') || word.ends_with(')')) word.remove_suffix(1);
+    if (word.empty() || word.find_first_of("0123456789(") != word.npos) return false;
+    part = is_any(word, parts);
+    c = next;
+    if (closes) c.go_to(c.at() - 1);
+    if (closes || c.at_end() || c.peek() == ',' || c.peek() == ';') break;
+  }
+  if (!part) return false;
+  cursor = c;
+  return true;
+}
+
 /// Finds the passages of a list, from the first to the last.
 class ListPassages {
   TextCursor cursor_;
@@ -83,8 +109,9 @@ class ListPassages {
   }
   /// Returns true for a word before leaves that a copy lacks which formulas do not use: ohne, falto de.
   [[nodiscard]] static bool is_without(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"ohne"sv,  "sans"sv,  "senza"sv, "sin"sv,   "zonder"sv, "sine"sv,
-                                       "falto"sv, "falta"sv, "priva"sv, "privo"sv, "caret"sv,  "carens"sv};
+    constexpr std::string_view words[]{"ohne"sv,   "sans"sv,        "senza"sv,        "sin"sv,   "zonder"sv, "sine"sv,
+                                       "falto"sv,  "falta"sv,       "faltos"sv,       "priva"sv, "privo"sv,  "caret"sv,
+                                       "carens"sv, "desideratur"sv, "desiderantur"sv, "carece"sv};
     return is_any(word, words);
   }
   /// Returns true for a word after one that the copy is not whole, with which it says what is wanting: incomplet des
@@ -155,7 +182,7 @@ class ListPassages {
         joined = true;
         continue;
       }
-      bool const first = begins_name(word), beside = !first && is_beside_leaf(word);
+      bool const first = begins_name(word) || is_plural_blank_word(word), beside = !first && is_beside_leaf(word);
       if (!beside && named && !joined) group = from, named = false;
       if (!beside && !first) named = true;
       joined = joined && (beside || first);
@@ -269,6 +296,10 @@ public:
         if (auto const before = wanting_after({from, from + bare.size()})) return before;
       if (!opens && whole.ends_with(')')) inside_ = whole.npos;
       bool const exception = is_exception(word);
+      if (auto phrase = TextCursor{cursor_.text(), from}; !opens && take_damage_phrase(phrase)) {
+        cursor_ = phrase;
+        continue;
+      }
       if (exception || absence_word(word).before || is_without(word) || (described && is_of(word))) {
         if (opens) open_parenthesis();
         return turn(from, cursor_.at(), true, exception && excepts_from_wanting(from));

@@ -72,9 +72,9 @@ template <std::size_t N>
 /// Returns true for a word that may come before the leaves that are wanting: wants the bifolium A1.8.
 [[nodiscard]] inline bool is_word_before_leaves(std::string_view word) noexcept {
   constexpr std::string_view words[]{
-      "the"sv,  "leaf"sv,      "leaves"sv,    "gathering"sv,  "gatherings"sv, "quire"sv,   "quires"sv,
-      "sig."sv, "signature"sv, "sigs."sv,     "signatures"sv, "bifolium"sv,   "bifolia"sv, "for"sv,
-      "only"sv, "pair"sv,      "conjugate"sv, "conjugates"sv, "is"sv,         "are"sv,     "both"sv};
+      "the"sv,        "leaf"sv,  "leaves"sv,     "gathering"sv,  "gatherings"sv, "quire"sv, "quires"sv, "sig."sv,
+      "signature"sv,  "sigs."sv, "signatures"sv, "bifolium"sv,   "bifolia"sv,    "for"sv,   "only"sv,   "cancel"sv,
+      "cancellans"sv, "pair"sv,  "conjugate"sv,  "conjugates"sv, "is"sv,         "are"sv,   "both"sv};
   return is_one_of(word, words);
 }
 /// Returns true for a word that only says that a copy is described: this copy.
@@ -173,13 +173,19 @@ template <std::size_t N>
     return true;
   }
 }
-/// Takes a word for leaves before a number: f. 3, leaves 3-4. Returns true if it was taken. In a book with a gathering f
+/// Takes a word for leaves before a number: f. 3, leaves 3-4, ff. v-vii. Returns true if it was taken. In a book with a gathering f
 /// only f. is that word, in small letters and with its point.
 [[nodiscard]] inline bool take_word_before_number(TextCursor& cursor, IdealCopy const& book) {
   auto c = cursor;
   auto word = c.take_until(is_between_items);
   if (word.starts_with('(')) word.remove_prefix(1);
-  if (!is_leaf_noun(word) || !c.take_blanks() || !c.at_digit()) return false;
+  if (!is_leaf_noun(word) || !c.take_blanks()) return false;
+  if (!c.at_digit()) { // f. xii; in a book with a gathering x it is also leaf x2
+    auto after = c;
+    auto const numeral =
+        take_until_beside_names(after, [](char32_t one) { return is_between_items(one) || is_dash(one); });
+    if (!is_roman_folio(book, numeral)) return false;
+  }
   auto const bare = without_point(word);
   bool const folio = bare.size() < word.size() && word[0] == 'f';
   if (bare.size() <= 2 && !folio && names_gathering(book, bare)) return false;
@@ -189,9 +195,11 @@ template <std::size_t N>
 /// Leaves at the beginning or the end of a book, or at both, as words name them.
 struct EndsOfBook {
   int first{}, last{};
+  bool gatherings{};  ///< true if gatherings are counted, and not leaves
   bool before_name{}; ///< true for "the final blank K8": a name follows, and says which leaf is meant
 };
-/// Takes the first or the last leaf in another language than English: le dernier feuillet, la última hoja blanca.
+/// Takes the first or the last leaves or gatherings, in any language: le dernier feuillet, les 2 derniers ff., la última hoja
+/// blanca, the first quire, fol. ultimum.
 [[nodiscard]] inline std::optional<EndsOfBook> take_end_leaf(TextCursor& cursor) noexcept {
   auto c = cursor;
   auto const take = [&](auto is) {
@@ -202,19 +210,34 @@ struct EndsOfBook {
     c = next;
     return true;
   };
-  static_cast<void>(take([](std::string_view word) { return is_row(word, articles); }));
+  auto const is_blank = [](std::string_view word) { return is_blank_word(without_point(word)); };
+  auto const is_leaves = [](std::string_view word) { return is_leaf_noun(word); };
+  auto const is_gatherings = [](std::string_view word) { return is_row(without_point(word), gathering_nouns); };
+  auto const is_first = [](std::string_view word) { return is_row(word, first_words); };
+  auto const is_last = [](std::string_view word) { return is_row(word, last_words); };
+  int number = 1;
+  auto const is_number = [&](std::string_view word) {
+    auto const found = number_beside_leaves(word);
+    if (found) number = *found;
+    return found.has_value();
+  };
+  static_cast<void>(take([](std::string_view word) { return is_row(word, articles); }) ||
+                    take([](std::string_view word) { return word == "i"; }));
   for (std::string_view const elided : {"l'", "l’", "dell'", "dell’"})
     if (c.take(elided)) break;
   EndsOfBook ends;
-  if (take([](std::string_view word) { return is_row(word, first_words); }))
-    ends.first = 1;
-  else if (take([](std::string_view word) { return is_row(word, last_words); }))
-    ends.last = 1;
-  else
-    return std::nullopt;
-  auto const is_blank = [](std::string_view word) { return is_blank_word(word); };
-  bool const blank = take(is_blank), leaf = take([](std::string_view word) { return is_leaf_noun(word); });
-  if (!blank && !leaf) return std::nullopt;
+  bool const before = take(is_leaves); // fol. ultimum
+  static_cast<void>(!before && take(is_number));
+  bool const first = take(is_first);
+  if (!first && !take(is_last)) return std::nullopt;
+  static_cast<void>(!before && number == 1 && take(is_number));
+  auto const is_counted = [](std::string_view word) {
+    return is_row(without_point(word), leaf_nouns);
+  }; // 2 cc, at the end
+  bool const blank = take(is_blank), leaf = before || take(is_counted);
+  ends.gatherings = !blank && !leaf && take(is_gatherings);
+  if (!blank && !leaf && !ends.gatherings) return std::nullopt;
+  (first ? ends.first : ends.last) = number;
   auto const end = c; // en blanco
   if (!(take([](std::string_view word) { return word == "en"; }) && take(is_blank))) c = end, take(is_blank);
   cursor = c;
@@ -222,9 +245,32 @@ struct EndsOfBook {
   ends.before_name = !c.at_end() && next != '(' && next != ',' && next != ';';
   return ends;
 }
-/// Takes "the last two leaves", "first and last leaves" or "final blank". If there is none, takes nothing and returns
-/// no value.
+/// Takes "first 4 and last 2 leaves", which names the leaves once.
+[[nodiscard]] inline std::optional<EndsOfBook> take_both_ends(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  EndsOfBook ends;
+  auto const take = [&](std::string_view word) {
+    if (!c.take_word_in_any_case(word)) return false;
+    return c.take_blanks();
+  };
+  auto const take_number = [&](int& to) {
+    auto const number = number_beside_leaves(c.take_until(is_between_items));
+    to = number.value_or(0);
+    return number && c.take_blanks();
+  };
+  static_cast<void>(take("the"));
+  if (!take("first") || !take_number(ends.first)) return std::nullopt;
+  if (!take("and")) return std::nullopt;
+  static_cast<void>(take("the"));
+  if (!take("last") || !take_number(ends.last)) return std::nullopt;
+  if (!is_leaf_noun(c.take_until(is_between_items))) return std::nullopt;
+  cursor = c;
+  return ends;
+}
+/// Takes "the last two leaves", "first and last leaves", "final blank" or "the last quire". If there is none, takes nothing
+/// and returns no value.
 [[nodiscard]] inline std::optional<EndsOfBook> take_ends_of_book(TextCursor& cursor) {
+  if (auto const both = take_both_ends(cursor)) return both;
   auto c = cursor;
   auto counted = take_counted_leaves(c);
   if (!counted) return take_end_leaf(cursor);
@@ -244,11 +290,66 @@ struct EndsOfBook {
     static_cast<void>(c.take_word("leaf") || c.take_word("leaves"));
     c.take_blanks();
   }
-  if (!counted->says_leaves && !is_blank) return std::nullopt;
+  if (!counted->says_leaves && !is_blank) return take_end_leaf(cursor);
   cursor = c;
   bool const item_ends = c.at_end() || c.peek() == '(' || is_between_items(c.character().value) || c.take_word("and");
   ends.before_name = !item_ends;
   return ends;
+}
+/// Takes words that say again that a copy is whole but for what is wanting, otherwise complete, or that its blanks are there,
+/// with the blanks, after something else.
+[[nodiscard]] inline bool take_remark_on_copy(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  constexpr std::string_view otherwise[]{"otherwise"sv, "else"sv,       "sonst"sv,    "ansonsten"sv,
+                                         "sinon"sv,     "altrimenti"sv, "overigens"sv};
+  auto const word = c.take_until(is_between_items);
+  if (is_any(word, otherwise)) {
+    c.take_blanks();
+    if (!take_whole_book(c)) return false;
+    cursor = c;
+    return true;
+  }
+  constexpr std::string_view with[]{"with"sv, "including"sv, "incl."sv, "mit"sv, "avec"sv, "con"sv, "met"sv};
+  if (!is_any(word, with)) return false;
+  bool blank = false;
+  for (auto next = c;; c = next) {
+    if (!next.take_blanks()) break;
+    auto const one = without_point(next.take_until(is_between_items));
+    bool const is_blank = is_blank_word(one);
+    bool const beside = is_row(one, articles) || is_row(one, first_words) || is_row(one, last_words) ||
+                        is_leaf_noun(one) || number_beside_leaves(one);
+    if (!is_blank && !beside) break;
+    blank = blank || is_blank;
+  }
+  c.take_blanks();
+  if (!blank || (!c.at_end() && c.peek() != ',' && c.peek() != ';')) return false;
+  cursor = c;
+  return true;
+}
+/// A pair of conjugate leaves of a gathering, by its place.
+struct PairOfGathering {
+  bool inner{};               ///< true for the inmost, false for the outmost
+  std::string_view gathering; ///< the name of the gathering
+};
+/// Takes "inner bifolium of B". An outer sheet is such a pair only in a folio, so it is not taken.
+[[nodiscard]] inline std::optional<PairOfGathering> take_pair_of_gathering(TextCursor& cursor, IdealCopy const& book) {
+  auto c = cursor;
+  auto const word = [&] {
+    c.take_blanks();
+    return c.take_until(is_between_items);
+  };
+  constexpr std::string_view inner[]{"inner"sv, "inmost"sv, "innermost"sv, "central"sv, "middle"sv};
+  constexpr std::string_view outer[]{"outer"sv, "outmost"sv, "outermost"sv};
+  if (c.starts_with("the ")) c.take("the");
+  auto const place = word();
+  bool const is_inner = is_any(place, inner);
+  if (!is_inner && !is_any(place, outer)) return std::nullopt;
+  if (!equal_in_any_case(word(), "bifolium") || word() != "of") return std::nullopt;
+  auto name = word();
+  if (is_row(without_point(name), gathering_nouns)) name = word();
+  if (!names_gathering(book, name)) return std::nullopt;
+  cursor = c;
+  return PairOfGathering{is_inner, name};
 }
 
 } // namespace detail

@@ -196,6 +196,7 @@ class PassagesReader {
     if (auto const wrong = reader.read(passage.text, all_but)) return *wrong;
     auto const& spans = reader.result().spans;
     ends = !imperfect_.take(passage, !passage.wanting && spans.size() > from);
+    if (ends && there_.says_only()) imperfect_ = {}, ends = false; // fragment: B2-7 only
     if (passage.except && spans.size() == from) return error(Problem::not_a_reference, {before_, before_});
     auto const words = trimmed(text_, passage.text, " ,;:().");
     for (auto i = from; i < spans.size(); ++i) {

@@ -7,6 +7,8 @@
 #include <bifolium/collation/reference.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
+#include <bifolium/leaf/roman.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -22,23 +24,28 @@ template <std::size_t N>
   return false;
 }
 /// English, then German, French, Italian, Spanish and Dutch.
-inline constexpr char const* articles[]{"the", "der", "die", "das",   "den", "des",  "dem",   "le",  "la",
-                                        "les", "du",  "de",  "il",    "lo",  "gli",  "delle", "del", "el",
-                                        "los", "las", "het", "della", "dei", "only", "nur",   "seul"};
+inline constexpr char const* articles[]{
+    "the", "der",  "die", "das",  "den",   "des",       "dem",      "le",        "la",     "les",   "du",
+    "de",  "il",   "lo",  "gli",  "delle", "del",       "el",       "los",       "las",    "het",   "della",
+    "dei", "only", "nur", "seul", "solo",  "solamente", "soltanto", "seulement", "alleen", "tantum"};
 /// Words for leaves before a name or a number. The last ones are such only with a full point.
 inline constexpr char const* leaf_nouns[]{
-    "leaf",   "leaves",  "f",        "ff",        "fol",     "fols",     "folio", "folios", "Bl",   "Bll",
-    "Blatt",  "Blätter", "feuillet", "feuillets", "feuille", "feuilles", "carta", "carte",  "hoja", "hojas",
-    "folium", "folia",   "foliis",   "blad",      "bladen",  "c",        "cc",    "h",      "hh"};
+    "leaf",    "leaves",   "f",         "ff",       "fol",      "fols",  "folio", "folios", "Bl",    "Bll",    "Blatt",
+    "Blätter", "feuillet", "feuillets", "feuille",  "feuilles", "carta", "carte", "hoja",   "hojas", "folium", "folia",
+    "foliis",  "blad",     "bladen",    "Blättern", "c",        "cc",    "h",     "hh",     "ll"};
 /// Words for gatherings, and for pairs of leaves.
 inline constexpr char const* gathering_nouns[]{
-    "gathering", "gatherings", "quire",    "quires",    "sig",    "sigs",        "signature", "signatures",
-    "bifolium",  "bifolia",    "Lage",     "Lagen",     "Bogen",  "Doppelblatt", "cahier",    "cahiers",
-    "fascicolo", "fascicoli",  "cuaderno", "cuadernos", "katern", "katernen",    "quaternio"};
-inline constexpr char const* first_words[]{"erste", "erstes", "premier", "première", "premie\u0300re",
-                                           "prima", "primo",  "primera", "primum",   "eerste"};
-inline constexpr char const* last_words[]{"letzte", "letztes", "dernier", "dernière", "dernie\u0300re", "ultima",
-                                          "ultimo", "última",  "último",  "ultimum",  "laatste",        "u\u0301ltima"};
+    "gathering", "gatherings", "quire",  "quires",   "sig",         "sigs",   "signature", "signatures", "bifolium",
+    "bifolia",   "Lage",       "Lagen",  "Bogen",    "Doppelblatt", "cahier", "cahiers",   "fascicolo",  "fascicoli",
+    "cuaderno",  "cuadernos",  "katern", "katernen", "quaternio",   "fasc",   "fascc",     "cuad",       "cah"};
+inline constexpr char const* first_words[]{
+    "erste",   "erstes", "premier",  "première", "premie\u0300re", "prima",     "primo",
+    "primera", "primum", "eerste",   "ersten",   "premiers",       "premières", "premie\u0300res",
+    "prime",   "primi",  "primeras", "primeros", "first"};
+inline constexpr char const* last_words[]{
+    "letzte", "letztes", "dernier", "dernière",     "dernie\u0300re", "ultima",   "ultimo",    "última",
+    "último", "ultimum", "laatste", "u\u0301ltima", "letzten",        "derniers", "dernières", "dernie\u0300res",
+    "ultime", "ultimi",  "últimas", "últimos",      "u\u0301ltimas",  "last",     "final"};
 
 /// Returns the word without the full point after it.
 [[nodiscard]] constexpr std::string_view without_point(std::string_view word) noexcept {
@@ -47,7 +54,8 @@ inline constexpr char const* last_words[]{"letzte", "letztes", "dernier", "derni
 /// Returns true for a word for leaves, with the full point that short ones need.
 [[nodiscard]] constexpr bool is_leaf_noun(std::string_view word) noexcept {
   auto const bare = without_point(word);
-  bool const needs_point = bare.size() == 1 || equal_in_any_case(bare, "cc") || equal_in_any_case(bare, "hh");
+  bool const needs_point = bare.size() == 1 || equal_in_any_case(bare, "cc") || equal_in_any_case(bare, "hh") ||
+                           equal_in_any_case(bare, "ll");
   bool const pointed = bare.size() < word.size() || !needs_point || equal_in_any_case(bare, "f");
   return pointed && bare != "bl" && is_row(bare, leaf_nouns); // bl. is "blank"
 }
@@ -69,26 +77,68 @@ inline constexpr char const* last_words[]{"letzte", "letztes", "dernier", "derni
   return false;
 }
 
+/// Returns the number of leaves that a word or a figure beside a word for leaves means, in the languages of catalogues: 2
+/// derniers ff., ultime due carte.
+[[nodiscard]] inline std::optional<int> number_beside_leaves(std::string_view word) noexcept {
+  struct Row {
+    char const* word;
+    int number;
+  };
+  constexpr Row rows[]{
+      {"ein", 1},  {"eine", 1}, {"zwei", 2},   {"beiden", 2}, {"drei", 3},    {"vier", 4},   {"fünf", 5}, {"sechs", 6},
+      {"acht", 8}, {"un", 1},   {"une", 1},    {"deux", 2},   {"trois", 3},   {"quatre", 4}, {"cinq", 5}, {"six", 6},
+      {"huit", 8}, {"una", 1},  {"due", 2},    {"tre", 3},    {"quattro", 4}, {"cinque", 5}, {"sei", 6},  {"otto", 8},
+      {"dos", 2},  {"tres", 3}, {"cuatro", 4}, {"cinco", 5},  {"seis", 6},    {"ocho", 8},   {"een", 1},  {"twee", 2},
+      {"drie", 3}, {"vijf", 5}, {"zes", 6},    {"duo", 2},    {"tria", 3}};
+  if (auto const english = number_of_word(word)) return english;
+  for (auto const& row : rows)
+    if (equal_in_any_case(word, row.word)) return row.number;
+  auto const figure = whole_number(word, most_leaves_in_gathering);
+  return figure && *figure > 0 ? std::optional{static_cast<int>(*figure)} : std::nullopt;
+}
+/// Returns true for a word that says that nothing else is there: only, nur, and the present beside it.
+[[nodiscard]] inline bool is_only_word(std::string_view word) noexcept {
+  constexpr char const* words[]{"only",     "nur",       "seul",   "solo",  "solamente",
+                                "soltanto", "seulement", "alleen", "tantum"};
+  return is_row(without_point(word), words);
+}
+
+/// Returns true for a numeral such as xii, as leaves are numbered by after a word for leaves: f. xii. A numeral that is also
+/// a leaf, xij or cij, is a number if a small one; cij would be leaf 102.
+[[nodiscard]] inline bool is_roman_folio(IdealCopy const& book, std::string_view word) {
+  if (word.size() > 15 || !is_roman_numeral(word) || names_gathering(book, word)) return false;
+  return std::string_view{"ivxIVX"}.find(word[0]) != word.npos || !find_reference(book, word);
+}
+
 /// No name has more words before it. A list of many is not looked through again for each of them.
 inline constexpr int most_words_before_name = 4;
 /// Takes words before the name of a leaf or a gathering: les feuillets A1. Before a number, les f. 3, only the articles
 /// are taken. Returns false, and takes nothing, if there are none.
 [[nodiscard]] inline bool take_words_before_name(TextCursor& cursor, IdealCopy const& book) {
-  auto const second = cursor.peek(1); // most names have another one
-  if (!is_latin_letter(second) && second != '.') return false;
+  auto const second = cursor.peek(1);                         // most names have another one
+  bool const article = cursor.peek() == 'i' && second == ' '; // i fascicoli; a gathering i is none
+  if (!is_latin_letter(second) && second != '.' && !article) return false;
   auto c = cursor;
   auto next = c;
   for (int words = 0; words < most_words_before_name; ++words, c = next) {
     auto const word = next.take_until(is_space);
     bool const leaves = is_leaf_noun(word);
-    bool const known = leaves || is_row(word, articles) || is_row(without_point(word), gathering_nouns);
-    if (!known || names_gathering(book, word) || !next.take_blanks() || (leaves && next.at_digit())) break;
+    bool const known = leaves || is_row(word, articles) || is_row(without_point(word), gathering_nouns) ||
+                       (article && words == 0) || (words > 0 && is_blank_word(word)); // les ff. blancs A1 et L4
+    if (!known || names_gathering(book, word) || !next.take_blanks()) break;
+    auto numeral = next;
+    auto const at_number = [&] {
+      auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one); };
+      return next.at_digit() || is_roman_folio(book, take_until_beside_names(numeral, ends));
+    };
+    if (leaves && at_number()) break;
   }
   if (c.at() == cursor.at()) return false;
   auto after = c;
   auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one); };
   auto const name = take_until_beside_names(after, ends);
-  bool const number = is_leaf_noun(name) && after.take_blanks() && after.at_digit();
+  bool const number = is_leaf_noun(name) && after.take_blanks() &&
+                      (after.at_digit() || is_roman_folio(book, take_until_beside_names(after, ends)));
   if (!number && !names_gathering(book, name) && !find_reference(book, name)) return false;
   cursor = c;
   return true;

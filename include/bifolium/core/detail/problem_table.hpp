@@ -339,6 +339,8 @@ BIFOLIUM_PROBLEM(361, counts_of_gatherings, "the list has the form of a formula,
 BIFOLIUM_PROBLEM(362, counts_differ, "the list has the form of a formula, but '{found}' is not the number of leaves of the gathering: name the leaves that are there, as in A-I K1-6 K8")
 /// Doubtful: `A-K, lacks L` of a book with leaves before A.
 BIFOLIUM_PROBLEM(363, leaves_left_out, "the list says what is there and that '{found}' is wanting, and {limit} other {leaf is|leaves are} named in neither place: they were taken to be wanting too")
+/// Doubtful: `lacks three leaves (A1 and B3)`.
+BIFOLIUM_PROBLEM(364, leaves_miscounted, "'{found}' leaves are said to be wanting, and {limit} {is|are} named")
 /// `wants A-C except D1`: the leaf that is excepted is not among those that are wanting.
 BIFOLIUM_PROBLEM(351, exception_of_nothing, "'{found}' is taken out of leaves that are wanting and is not one of them")
 /// A range of pages in the parenthesis of several volumes.

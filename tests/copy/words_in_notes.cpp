@@ -1,0 +1,228 @@
+// SPDX-License-Identifier: MIT
+// How notes name leaves in words: their number before the names, the ends of the book, its quires and pairs, what else is said of
+// the copy. Common practice, no source; the notes are made here, and their leaves counted by hand or by their making.
+#include <bifolium/collation.hpp>
+#include <bifolium/copy.hpp>
+
+#include "check.hpp"
+
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+struct Outcome {
+  std::string wanting, doubts;
+  Outcome(std::string lacks, std::string of = {}) : wanting{std::move(lacks)}, doubts{std::move(of)} {}
+  friend bool operator==(Outcome const&, Outcome const&) = default;
+  friend std::ostream& operator<<(std::ostream& out, Outcome const& one) {
+    return out << one.wanting << " | " << one.doubts;
+  }
+};
+Outcome outcome(IdealCopy const& book, std::string const& text) {
+  auto const read = read_leaves_present(book, text);
+  if (!read) return {"refused", std::string{identifier(read.error().problem)}};
+  Outcome result{wants(book, check_copy(book, read->spans))};
+  for (auto const& doubt : read->warnings())
+    result.doubts.append(result.doubts.empty() ? "" : ", ").append(identifier(doubt.problem));
+  return result;
+}
+IdealCopy ten_quires() { return IdealCopy{*read_formula("8°: π² A-K⁸ L⁴")}; }
+std::string last_leaves(int number) { // of L⁴ and K⁸
+  if (number == 1) return "wants L4";
+  if (number == 2) return "wants L3, L4";
+  if (number == 3) return "wants L2-4";
+  return number == 4 ? "wants L" : number == 5 ? "wants K8, L" : "wants K7, K8, L";
+}
+std::string first_leaves(int number) {
+  if (number == 1) return "wants π1";
+  if (number == 2) return "wants π";
+  if (number == 3) return "wants π, A1";
+  if (number == 4) return "wants π, A1, A2";
+  return "wants π, A1-" + std::to_string(number - 2);
+}
+
+} // namespace
+
+TEST_CASE("the number of leaves stands before their names") {
+  auto const book = ten_quires();
+  for (std::string const number : {"two", "2", "zwei", "deux", "due", "dos", "twee"})
+    for (std::string const leaves : {"leaves", "ff.", "Bl.", "Blätter", "feuillets", "cc.", "carte", "hojas", "bladen"})
+      for (std::string const between : {" ", ": ", " : ", ", "})
+        for (std::string const lacks : {"lacks ", "Es fehlen ", "manquent ", "mancano ", "faltan "}) {
+          auto const text = lacks + number + ' ' + leaves + between;
+          CAPTURE(text);
+          CHECK(outcome(book, text + "A1 and B3") == Outcome{"wants A1, B3"});
+          CHECK(outcome(book, text + "A1, B3.") == Outcome{"wants A1, B3"});
+          CHECK(outcome(book, text + "A1.8") == Outcome{"wants A1.8"});
+          CHECK(outcome(book, text + "A1-3") == Outcome{"wants A1-3", "leaves_miscounted"});
+          if (between != " ") continue;
+          CHECK(outcome(book, text + "(A1 and B3)") == Outcome{"wants A1, B3"});
+          CHECK(outcome(book, text + "(A1 and B3), K8") == Outcome{"wants A1, B3, K8"});
+          CHECK(outcome(book, text + "(A1-3), K8") == Outcome{"wants A1-3, K8", "leaves_miscounted"});
+          CHECK(outcome(book, text.substr(0, text.size() - 1)).wanting == "refused"); // which?
+        }
+  CHECK(outcome(book, "Lacks one leaf (A1)") == Outcome{"wants A1"});
+  CHECK(outcome(book, "lacking 4 leaves: A1, A8, B4.5") == Outcome{"wants A1.8, B4.5"});
+  CHECK(outcome(book, "(lacks two leaves (A1 and B3))") == Outcome{"wants A1, B3"});
+  CHECK(outcome(book, "lacks two quires (B and C)") == Outcome{"wants B-C"});
+  CHECK(outcome(book, "lacks the first and last leaves (π1 and L4)") == Outcome{"wants π1, L4"});
+  auto const read = read_leaves_present(book, "lacks three leaves (A1 and B3)");
+  REQUIRE(read);
+  REQUIRE(read->warnings().size() == 1);
+  CHECK(read->warnings()[0].limit == 2);
+  CHECK(read->warnings()[0].place->column == 7);
+  CHECK(read->warnings()[0].found_text() == "three");
+}
+
+TEST_CASE("first and last leaves and quires are counted in many languages") {
+  auto const book = ten_quires();
+  struct Language {
+    std::string lacks, last, first, leaves, numbers[4];
+  };
+  for (auto const& one : std::initializer_list<Language>{
+           {"lacks ", "the last", "the first", "leaves", {"two", "three", "four", "five"}},
+           {"es fehlen ", "die letzten", "die ersten", "Blätter", {"zwei", "drei", "vier", "fünf"}},
+           {"es fehlen ", "die letzten", "die ersten", "Bl.", {"beiden", "drei", "vier", "fünf"}},
+           {"manquent ", "les derniers", "les premiers", "ff.", {"deux", "trois", "quatre", "cinq"}},
+           {"manquent ", "les dernières", "les premières", "feuilles", {"deux", "trois", "quatre", "cinq"}},
+           {"mancano ", "le ultime", "le prime", "carte", {"due", "tre", "quattro", "cinque"}},
+           {"mancano ", "le ultime", "le prime", "cc.", {"due", "tre", "quattro", "cinque"}},
+           {"faltan ", "las últimas", "las primeras", "hojas", {"dos", "tres", "cuatro", "cinco"}},
+           {"ontbreken ", "de laatste", "de eerste", "bladen", {"twee", "drie", "vier", "vijf"}}})
+    for (int number = 2; number <= 5; ++number)
+      for (std::string const& word : {one.numbers[number - 2], std::to_string(number)}) {
+        for (std::string const end : {"", ".", "; A1"}) {
+          if (end == "." && one.leaves.ends_with('.')) continue;
+          auto const last = one.lacks + one.last + ' ' + word + ' ' + one.leaves + end;
+          CAPTURE(last);
+          auto const a1 = end == "; A1";
+          auto const wanting = last_leaves(number);
+          CHECK(outcome(book, last) == Outcome{a1 ? "wants A1, " + wanting.substr(6) : wanting});
+          if (a1) continue;
+          CHECK(outcome(book, one.lacks + one.first + ' ' + word + ' ' + one.leaves + end) ==
+                Outcome{first_leaves(number)});
+        }
+        // les deux derniers ff.
+        auto const at = one.last.find(' ');
+        if (one.lacks == "lacks ") continue;
+        CHECK(outcome(book, one.lacks + one.last.substr(0, at + 1) + word + one.last.substr(at) + ' ' + one.leaves) ==
+              Outcome{last_leaves(number)});
+      }
+  for (int first = 1; first <= 6; ++first)
+    for (int last = 1; last <= 6; ++last) {
+      auto const text = "lacks first " + std::to_string(first) + " and last " + std::to_string(last) + " leaves";
+      CAPTURE(text);
+      CHECK(outcome(book, text) == Outcome{first_leaves(first) + ", " + last_leaves(last).substr(6)});
+    }
+  for (std::string const quire : {"quire", "gathering", "signature"}) {
+    CHECK(outcome(book, "lacks the first " + quire) == Outcome{"wants π"});
+    CHECK(outcome(book, "lacks the last " + quire) == Outcome{"wants L"});
+    CHECK(outcome(book, "the last " + quire + " wanting") == Outcome{"wants L"});
+    CHECK(outcome(book, "lacks the last two " + quire + "s") == Outcome{"wants K, L"});
+    CHECK(outcome(book, "lacks the first three " + quire + "s, L4") == Outcome{"wants π, A-B, L4"});
+    CHECK(outcome(book, "lacks the last 40 " + quire + "s").wanting == "refused");
+    CHECK(outcome(book, "lacks the last " + quire + " L") == Outcome{"wants L"});
+  }
+  CHECK(outcome(book, "es fehlt die letzte Lage") == Outcome{"wants L"});
+  CHECK(outcome(book, "manque le premier cahier") == Outcome{"wants π"});
+  CHECK(outcome(book, "mancano gli ultimi due fascicoli") == Outcome{"wants K, L"});
+  CHECK(outcome(book, "deest fol. ultimum") == Outcome{"wants L4"});
+  CHECK(outcome(book, "deest folium primum") == Outcome{"wants π1"});
+}
+
+TEST_CASE("only the leaves that are named are there") {
+  auto const book = ten_quires();
+  for (std::string const only : {"only", "nur", "seul", "solo", "seulement", "soltanto", "alleen", "tantum"}) {
+    CAPTURE(only);
+    CHECK(outcome(book, "B " + only) == Outcome{"wants π, A, C-K, L"});
+    CHECK(outcome(book, "B and C " + only) == Outcome{"wants π, A, D-K, L"});
+    CHECK(outcome(book, only + " B2-7") == Outcome{"wants π, A, B1.8, C-K, L"});
+    CHECK(outcome(book, "fragment: B2-7 " + only) == Outcome{"wants π, A, B1.8, C-K, L"});
+    CHECK(outcome(book, "Fragment: " + only + " B2-7") == Outcome{"wants π, A, B1.8, C-K, L"});
+  }
+  CHECK(outcome(book, "quires B and C only") == Outcome{"wants π, A, D-K, L"});
+  CHECK(outcome(book, "nur A1-C4 vorhanden") == Outcome{"wants π, C5-8, D-K, L"});
+  CHECK(outcome(book, "solo le cc. A1-C4") == Outcome{"wants π, C5-8, D-K, L"});
+  CHECK(outcome(book, "seulement les ff. A1-C4") == Outcome{"wants π, C5-8, D-K, L"});
+  CHECK(outcome(book, "fragment: B2-7").wanting == "refused"); // there, or wanting?
+}
+
+TEST_CASE("what else a note says of the copy changes no leaf") {
+  auto const book = ten_quires();
+  for (std::string const rest :
+       {"otherwise complete", "otherwise perfect", "sonst vollständig", "sinon complet", "otherwise Complete"})
+    for (std::string const list :
+         {"A1 wanting, ", "lacks A1; ", "lacks A1, ", "fehlt A1, ", "wants A1 ", "(A1 wanting), "}) {
+      CAPTURE(list + rest);
+      CHECK(outcome(book, list + rest) == Outcome{"wants A1"});
+    }
+  for (std::string const blanks :
+       {"with the blanks", "with the blank", "including blanks", "with the final blank", "with both blanks",
+        "with the two blank leaves", "avec les ff. blancs", "mit den leeren Blättern"}) {
+    CAPTURE(blanks);
+    auto const read = outcome(book, "Complete, " + blanks);
+    if (read.wanting != "refused") CHECK(read == Outcome{""});
+  }
+  CHECK(outcome(book, "Complete, with the blanks") == Outcome{""});
+  CHECK(outcome(book, "Complete, with the final blank") == Outcome{""});
+  for (std::string const part :
+       {"lower corner", "upper margin", "fore-edge", "part of text", "half", "blank lower margin"})
+    for (std::string const lacks : {"lacks", "lacking", "wanting"}) {
+      auto const text = "complete, B4 " + lacks + ' ' + part;
+      CAPTURE(text);
+      CHECK(outcome(book, text) == Outcome{""});
+      CHECK(noted(book, check_copy(book, (*read_leaves_present(book, text)).spans)) == "B4 damaged");
+      CHECK(outcome(book, "wants A1; B4 " + lacks + ' ' + part) == Outcome{"wants A1"});
+      CHECK(outcome(book, "A1 " + lacks + ' ' + part + "; lacks L4") == Outcome{"wants L4"});
+    }
+  CHECK(outcome(book, "lacks part of B").wanting == "refused");
+}
+
+TEST_CASE("a leaf is named with a blank before its figure, by a Roman number, or with its mate") {
+  auto const book = ten_quires();
+  for (char const mark : std::string_view{"ABCDEFGHIK"})
+    for (int leaf = 1; leaf <= 8; ++leaf) {
+      std::string const name{mark};
+      auto const figure = std::to_string(leaf);
+      CAPTURE(name + figure);
+      CHECK(outcome(book, "wants " + name + ' ' + figure) == outcome(book, "wants " + name + figure));
+      CHECK(outcome(book, "wants " + name + ' ' + figure + ", L 4") ==
+            outcome(book, "wants " + name + figure + ", L4"));
+      CHECK(outcome(book, "A-L, wants " + name + ' ' + figure + "-8") ==
+            outcome(book, "A-L, wants " + name + figure + "-8"));
+    }
+  CHECK(outcome(book, "wants A 1, A 2 and B 4") == Outcome{"wants A1, A2, B4"});
+  CHECK(outcome(book, "wants A 2 leaves").wanting == "refused");
+  CHECK(outcome(book, "wants A 9").wanting == "refused");
+  IdealCopy const numbered{*read_formula("8°: A⁸ 1-20⁸")};
+  CHECK(outcome(numbered, "wants A 1") == Outcome{"wants A, 1"});
+  constexpr char const* numerals[]{"i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"};
+  for (int leaf = 1; leaf <= 12; ++leaf) {
+    CAPTURE(leaf);
+    for (std::string const word : {"f. ", "fol. ", "leaf ", "folio "})
+      CHECK(outcome(book, "wants " + word + numerals[leaf - 1]) == outcome(book, "wants f. " + std::to_string(leaf)));
+  }
+  CHECK(outcome(book, "wants ff. v-vii") == Outcome{"wants A3-5"});
+  CHECK(outcome(book, "wants f. cc").wanting == "refused");
+  IdealCopy const letters{*read_formula("8°: a-z⁸")};
+  CHECK(outcome(letters, "wants f. xii") == Outcome{"wants b4", "leaf_or_word"}); // or x2
+  CHECK(outcome(letters, "wants ff. xi-xii") == Outcome{"wants b3, b4", "leaf_or_word"});
+  CHECK(outcome(letters, "wants leaf cij") == Outcome{"wants c2"});
+  CHECK(outcome(book, "lacks the inner bifolium of quire B, K8") == Outcome{"wants B4.5, K8"});
+  CHECK(outcome(book, "lacks the outer bifolium of L") == Outcome{"wants L1.4"});
+  CHECK(outcome(book, "lacks the outer sheet of B").wanting == "refused"); // one pair or two, by the format
+  CHECK(outcome(book, "ll. A1 and A8 wanting") == Outcome{"wants A1.8"});
+  CHECK(outcome(book, "blanks A1 and L4 wanting") == Outcome{"wants A1, L4"});
+  CHECK(outcome(book, "sans les ff. blancs A1 et L4") == Outcome{"wants A1, L4"});
+  CHECK(outcome(book, "mancano i fasc. B e C") == Outcome{"wants B-C"});
+  CHECK(outcome(book, "manca il fasc. B") == Outcome{"wants B"});
+  CHECK(outcome(book, "acefalo, mancano A1-2") == Outcome{"wants A1, A2"});
+  CHECK(outcome(book, "desiderantur A1, A8") == Outcome{"wants A1.8"});
+  CHECK(outcome(book, "wants cancel D3") == Outcome{"wants D3"});
+  IdealCopy const with_i{*read_formula("8°: a-z⁸")};
+  CHECK(outcome(with_i, "wants h, i") == Outcome{"wants h-i"});
+  CHECK(outcome(with_i, "wants i fasc") == Outcome{"refused", "not_a_reference"});
+}
