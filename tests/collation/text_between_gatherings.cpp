@@ -192,3 +192,23 @@ TEST_CASE("a count in words after a count in figures changes no gathering") {
   CHECK(told(*read_lawfully("8°: A-K⁸, in sixes"), Problem::gathered_otherwise));
   CHECK(told(*read_lawfully("8°: A-K⁸, in eights and fours"), Problem::gathered_otherwise));
 }
+
+TEST_CASE("a number of gatherings, sheets or leaves that the formula does not have is told wherever it stands") {
+  // an octavo of ten whole sheets: any other number is a slip (the sheet of an octavo makes eight leaves: DCRMR 6.29)
+  for (int n = 8; n <= 12; ++n) {
+    auto const number = std::to_string(n), leaves = std::to_string(8 * n);
+    for (std::string const before : {"; ", ", ", "; pp. 1-160; ", ". "}) {
+      for (std::string const unit : {"gatherings", "quires", "Lagen", "cahiers"})
+        CHECK(told(*read_lawfully("8°: A-K⁸" + before + number + " " + unit), Problem::gatherings_contradict) ==
+              (n != 10));
+      CHECK(told(*read_lawfully("8°: A-K⁸" + before + number + " sheets"), Problem::sheets_contradict) == (n != 10));
+      CHECK(told(*read_lawfully("8°: A-K⁸" + before + "10 sheets, " + leaves + " leaves"),
+                 Problem::total_contradicts) == (n != 10));
+    }
+    for (std::string const half : {"½", " 1/2"})
+      CHECK(told(*read_lawfully("8°: A-K⁸ L⁴; " + number + half + " sheets"), Problem::sheets_contradict) == (n != 10));
+  }
+  CHECK(!told(*read_lawfully("8°: A-K⁸(−K8); 10 sheets"), Problem::sheets_contradict));
+  CHECK(!told(*read_lawfully("A-K⁸; 11 sheets"), Problem::sheets_contradict)); // of which format?
+  CHECK(!told(*read_lawfully("8°: A-K⁸, 10 quires; L-M⁸, 2 quires"), Problem::gatherings_contradict));
+}

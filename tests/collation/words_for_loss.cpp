@@ -114,3 +114,54 @@ TEST_CASE("remarks on a leaf that is there are no doubt") {
     CHECK(formula->warnings().empty());
   }
 }
+
+TEST_CASE("leaves that are listed behind a formula are read as in parentheses") {
+  for (std::string const loss : {"wanting", "lacking", "wants", "minus", "less", "−"})
+    for (auto const& [leaves, lost] : {std::pair{"E7", 1},
+                                       {"E7 & 8", 2},
+                                       {"E7 and 8", 2},
+                                       {"E7-8", 2},
+                                       {"E7–8", 2},
+                                       {"E3 to E6", 4},
+                                       {"E3 to 6", 4},
+                                       {"E7, E8", 2},
+                                       {"E7,8", 2},
+                                       {"E7.8", 2},
+                                       {"E7 and E8", 2},
+                                       {"D8, E7-8", 3},
+                                       {"A1, B2-4 and C1", 5}})
+      for (std::string const join : {" ", ", ", "; "}) {
+        auto const text = "8°: A-D⁸ E⁸" + join + loss + (loss == "−" ? "" : " ") + leaves;
+        CAPTURE(text);
+        auto const formula = read_lawfully(text);
+        REQUIRE(formula);
+        CHECK(formula->leaves() == 40 - lost);
+        CHECK(formula->gatherings() == 5);
+        CHECK(!formula->warnings().empty());
+      }
+  for (auto const& [leaves, lost] : {std::pair{"E7-8", 2}, {"E3 to E6", 4}, {"E7 and 8", 2}, {"A1 and E8", 2}}) {
+    auto const formula = read_lawfully(std::string{"8°: A-D⁸ E⁸, "} + leaves + " wanting");
+    REQUIRE(formula);
+    CHECK(formula->leaves() == 40 - lost);
+  }
+  for (std::string const text : {"8°: A-D⁸ E⁸ −E7, F⁸", "8°: A-D8 E8 −E7, F8"}) {
+    auto const formula = read_lawfully(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == 47);
+  }
+}
+
+TEST_CASE("a loss that is said twice is counted once, and told") { // as ESTC notes have it, constructed
+  for (std::string const change : {"(-A1)", "(−A1.4)", "(−A1, A4)"})
+    for (std::string const said : {"lacking A1", "wanting A1", "lacks A1", "A1 wanting", "A1 lacking"})
+      for (std::string const more : {"", ", presumably blank", ", blank", "."})
+        for (auto const& [open, close] : {std::pair{"; ", ""}, {", ", ""}, {" ", ""}, {" (", ")"}}) {
+          auto const text = "Signatures: A⁴ " + change + " B-C⁴" + open + said + more + close;
+          CAPTURE(text);
+          auto const formula = read_lawfully(text);
+          REQUIRE(formula);
+          CHECK(formula->leaves() == (change == "(-A1)" ? 11 : 10));
+          CHECK(!formula->warnings().empty());
+        }
+  CHECK(read_formula("A⁴ (±A1) B-C⁴; lacking A1").error().problem == Problem::leaf_changed_twice);
+}

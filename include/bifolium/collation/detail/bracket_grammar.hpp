@@ -56,6 +56,8 @@ protected:
   constexpr bool changes_or_words(TokenCursor const& in, std::uint32_t from, std::uint32_t close) {
     bool const square = at(from) == '[';
     auto const i = in.token.from;
+    if (in.at(TokenKind::letter) && this->leaves_wanting(i, close, true)) return !failed_;
+    if (failed_) return false;
     if (ChangeSigns::begins_with_sign(in) || this->signs(close).are_changes(in, close)) {
       if (square) warn(Problem::change_in_square_brackets, from, close + 1);
       return this->changes(i, close);

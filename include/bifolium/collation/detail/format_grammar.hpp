@@ -59,7 +59,7 @@ protected:
     bool const gathering = c.token.is_raised_figure() || at(i) == '<' || at(i) == '^'; // 2o⁸ is one, 2o a format
     if (gathering && !c.token.spaced) return;
     if (class_end != 0) sink_.paper_class(from, class_end);
-    sink_.format(found->format);
+    keep_format(found->format);
     if (found->format.kind() == Format::Kind::single_sheet) warn(Problem::part_of_sheet_not_stated, from, i);
     take_doubt(c);
     take_second(c);
@@ -69,7 +69,16 @@ protected:
     if (!is_signature(c_.token.from)) take_heading(); // in-12, sig. A-K¹²
   }
 
+  int leaves_to_sheet_{0}; // by the statement of format; 0 if it does not say, or there are several
+
 private:
+  bool format_taken_{false};
+
+  constexpr void keep_format(Format format) {
+    leaves_to_sheet_ = format_taken_ ? 0 : format.leaves_to_sheet().value_or(0);
+    format_taken_ = true;
+    sink_.format(format);
+  }
   /// Returns true for A-K⁸ and [A]⁴, as most formulas begin: one letter, and after it neither a letter nor a sign of a
   /// format.
   [[nodiscard]] constexpr bool is_signature(std::uint32_t i) const noexcept {
@@ -90,7 +99,7 @@ private:
     if (i < text_.size() && is_degree_sign(decode(text_, i).value))
       i += static_cast<std::uint32_t>(decode(text_, i).bytes);
     if (at(i) != ':' || !this->is_blank_at(i + 1)) return false;
-    sink_.format(Format::of(leaves[which]));
+    keep_format(Format::of(leaves[which]));
     c_ = cursor(i + 1);
     return true;
   }
@@ -170,6 +179,7 @@ private:
     auto const second = format_at_start(text_.substr(next));
     if (!second || second->bytes == 0) return;
     sink_.second_format(second->format);
+    leaves_to_sheet_ = 0;
     c = cursor(next + second->bytes);
   }
   /// Reads the leaves of the gatherings, which the resolver compares with the runs: 8° (in 4s), 8° in fours, 12° (8/4),

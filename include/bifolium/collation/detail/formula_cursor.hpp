@@ -154,6 +154,26 @@ protected:
   [[nodiscard]] static constexpr bool may_begin_extent(char letter) noexcept {
     return letter == 'P' || std::string_view{"pflcivxdmj"}.find(letter) != std::string_view::npos;
   }
+  /// Takes the fraction after a number of sheets, 10½ or 10 1/2. Returns its quarters, or 0 if there is none.
+  [[nodiscard]] static constexpr int take_fraction(TokenCursor& c) noexcept {
+    if (c.at(TokenKind::symbol) || c.at(TokenKind::other)) {
+      auto const sign = c.token.value; // ¼, ½, ¾
+      if (sign < 0xBC || sign > 0xBE) return 0;
+      c.take();
+      return static_cast<int>(sign - 0xBBU);
+    }
+    if (!c.is_flat_figure() || !c.token.spaced) return 0;
+    auto p = c;
+    auto const above = static_cast<int>(p.token.value < 4 ? p.token.value : 0);
+    p.take();
+    if (!p.touches(TokenKind::slash)) return 0;
+    p.take();
+    auto const below = p.token.value;
+    if (!p.touches(TokenKind::figure) || (below != 2 && below != 4)) return 0;
+    p.take();
+    c = p;
+    return below == 2 ? 2 * above : above;
+  }
   /// Returns true for a number of leaves, pages or plates, or a pagination: 50 Bl., [404] leaves, pp. [4] 1-234, + 4
   /// plates.
   [[nodiscard]] constexpr bool is_extent(TokenCursor const& begin) const noexcept {
@@ -169,6 +189,7 @@ protected:
     if (bracket) c.take();
     bool const number = c.is_flat_figure();
     if (number) c.take();
+    if (number && take_fraction(c) != 0) return word(c) == "sheets" || word(c) == "sheet";
     if (bracket) {
       if (!number) return false;
       if (auto const end = after_word(c); c.at(TokenKind::letter) && end.at(TokenKind::close_square)) // [24 leaves]

@@ -48,9 +48,12 @@ protected:
       }
       auto const kind = plates ? Passage::Kind::plates : kind_of(begin, to);
       sink_.passage(kind, begin.token.from, to);
+      if (!prose && begin.token.from != from)
+        static_cast<void>(check_stated(begin, begin.token.from, {to, 0, false})); // pp. 1-160; 81 leaves
       if (c.at(TokenKind::semicolon)) c.take();
     }
-    if (end.goes_on) leaves_at_extent_ = leaves_;
+    if (end.goes_on)
+      leaves_at_extent_ = leaves_, gatherings_at_extent_ = this->gatherings_ + this->gatherings_inserted_;
     c_ = cursor(end.to);
     return true;
   }
@@ -146,7 +149,9 @@ protected:
     auto const name = leaf_name(c_, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return false;
     auto c = cursor(name.end);
-    bool const several = take_joined_leaves(c);
+    auto const range = this->range_end(c, size, name);
+    if (range.found) c = cursor(range.end);
+    bool const several = take_joined_leaves(c) || range.found;
     auto const w = word(c);
     bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && (article || is_word(c.token.from)) &&
                        !this->is_range_word(w) && w != "and";
@@ -198,6 +203,31 @@ protected:
   }
 
 private:
+  std::int64_t gatherings_at_extent_{0}; // the same as leaves_at_extent_, of gatherings
+
+  /// Warns if a stated number of gatherings, 11 gatherings or 11 quires, is not that of the formula. Returns false if the
+  /// word is none for gatherings. (common practice, no source)
+  constexpr bool check_gatherings(std::int64_t stated, std::string_view unit, std::uint32_t from, std::uint32_t to) {
+    bool known = false;
+    for (auto const* const one : {"gatherings", "gathering", "quires", "quire", "signatures", "sigs", "Lagen",
+                                  "cahiers", "fascicoli", "cuadernos"})
+      known = known || unit == one;
+    auto const all = this->gatherings_ + this->gatherings_inserted_;
+    bool const agrees = stated == this->gatherings_ || stated == all || stated == all - gatherings_at_extent_;
+    if (known && !agrees) warn(Problem::gatherings_contradict, from, to, all);
+    return known;
+  }
+  /// Warns if a stated number of sheets, 11 sheets or 10½ sheets, is not what the leaves make in the stated format. Where
+  /// leaves were cut out or put in, less than a sheet is no contradiction: they may be printed with others.
+  constexpr void check_sheets(std::int64_t stated, int quarters, std::uint32_t from, std::uint32_t to) {
+    if (this->leaves_to_sheet_ == 0 || stated > 1'000'000 || leaves_ > 100'000'000) return;
+    auto const sheet = 4 * std::int64_t{this->leaves_to_sheet_}, least = this->has_changes() ? sheet : 1;
+    auto const differs = [&](std::int64_t leaves) {
+      auto const difference = stated * sheet + quarters * this->leaves_to_sheet_ - 4 * leaves;
+      return difference >= least || difference <= -least;
+    };
+    if (differs(leaves_) && differs(leaves_ - leaves_at_extent_)) warn(Problem::sheets_contradict, from, to, leaves_);
+  }
   /// Takes the leaves that are joined to one before them: A1 and E8 blank. Returns true if there are any.
   [[nodiscard]] constexpr bool take_joined_leaves(TokenCursor& c) {
     bool any = false;
@@ -206,7 +236,7 @@ private:
       auto next = c;
       if (is_separator(c.token) || !this->take_joint(next, end)) return any;
       auto const name = leaf_name(next, end);
-      if (!name.found || !name.gathering_named || name.leaf < 1) return any;
+      if (!name.found || name.whole || name.leaf < 1) return any;
       c = cursor(name.end);
       any = true;
     }
@@ -241,6 +271,28 @@ private:
   /// since the extent before it. Returns where the text begins that is kept: a number for a part of the formula agrees with
   /// it and is no statement about the book.
   constexpr std::uint32_t check_stated(TokenCursor c, std::uint32_t from, typename Base::TextEnd const& end) {
+    while (takes_number_of_pieces(c) && c.at(TokenKind::comma)) c.take(); // 10 gatherings, 80 leaves
+    if (c.token.from != from) return check_leaves(c, c.token.from, end), from;
+    return check_leaves(c, from, end);
+  }
+  /// Takes a number of gatherings or sheets, and warns if it is not that of the formula. Returns false if there is none.
+  constexpr bool takes_number_of_pieces(TokenCursor& c) {
+    if (!c.is_flat_figure()) return false;
+    auto p = c;
+    auto const from = p.token.from;
+    std::int64_t const stated = p.token.value;
+    p.take();
+    auto const quarters = this->take_fraction(p);
+    auto const w = word(p);
+    auto const to = p.token.from + static_cast<std::uint32_t>(w.size());
+    if (w == "sheets" || w == "sheet")
+      check_sheets(stated, quarters, from, to);
+    else if (!check_gatherings(stated, w, from, to))
+      return false;
+    c = after_word(p);
+    return true;
+  }
+  constexpr std::uint32_t check_leaves(TokenCursor c, std::uint32_t from, typename Base::TextEnd const& end) {
     if (c.at(TokenKind::open_square)) c.take();
     if (!c.is_flat_figure()) return from;
     std::int64_t const stated = c.token.value;

@@ -118,6 +118,8 @@ protected:
     auto const size = static_cast<std::uint32_t>(text_.size());
     sink_.warn({problem, from, to < size ? to : size, limit});
   }
+  /// Returns true if a leaf was deleted, cancelled or inserted.
+  [[nodiscard]] constexpr bool has_changes() const noexcept { return changes_ != 0; }
   /// Returns true if a run has been read.
   [[nodiscard]] constexpr bool begun() const noexcept { return runs_.size() > 0; }
 

@@ -10,7 +10,11 @@
 ///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | is )
 ///              , { is wanting } ;
 ///   wanting word = "want" | "wants" | "wanting" | "lack" | "lacks" | "lacking" ;
-///   outside = ( "−" | "-" | "±" | loss word | wanting word ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
+///   outside = ( "−" | "-" | "±" | loss word | wanting word ) , ( leaf | range ) , { joint , ( leaf | range ) }
+///           | leaf , "±" | "±" ;
+///
+/// Leaves that are deleted already may be named again in words: A⁴(−A1) B-C⁴; lacking A1, presumably blank. This is kept as
+/// a note. (common practice, no source)
 #pragma once
 
 #include <bifolium/collation/detail/change_grammar.hpp>
@@ -28,17 +32,20 @@ protected:
   using Kind = Change::Kind;
 
   /// Reads the contents of a parenthesis that says in words that leaves are wanting. Returns false if it says something
-  /// else.
-  constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end) {
+  /// else. `again`: it is read only if all these leaves are deleted already.
+  constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end, bool again = false) {
     if (!this->words_in_text().absence) return false;
     Wanting found;
     found.c = cursor(from, end);
     if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
     bool const lacks = ChangeSigns::is_loss_before(word(found.c)); // lacks the last leaf
     if (lacks) found.c = after(found.c, word(found.c), end), take_blank_before(found, end);
-    if (!take_last(found, end, lacks) && ((lacks && found.blank_to == 0) || !take_leaves(found, end))) return false;
+    if (!take_last(found, end, lacks) && ((lacks && !again && found.blank_to == 0) || !take_leaves(found, end)))
+      return false;
     auto const words = found.c.token.from;
     if (!take_words(found, end, lacks)) return false;
+    if (are_deleted(found)) return this->note(from, end, ChangeForm::Separator::opens, {}, true);
+    if (again) return false;
     warn(Problem::wanting_read_as_deletion, from, end);
     if (!found.page.empty())
       warn(Problem::page_read_as_leaf, static_cast<std::uint32_t>(found.page.from),
@@ -67,9 +74,24 @@ protected:
     auto const from = c_.token.from;
     auto const to = end_of_change();
     if (to == 0) return false;
+    if (c_.at(TokenKind::letter)) {
+      auto const end = end_of_remark(to);
+      if (this->leaves_wanting(from, end, true)) return c_ = cursor(end), true;
+    }
     warn(Problem::change_outside_parentheses, from, to);
     c_ = cursor(to);
     return this->changes(from, to);
+  }
+
+  /// Returns the position after words about blank leaves, which may follow a comma: lacking A1, presumably blank.
+  [[nodiscard]] constexpr std::uint32_t end_of_remark(std::uint32_t to) const {
+    auto c = cursor(to);
+    if (c.at(TokenKind::comma)) c.take();
+    for (auto w = word(c); is_blank_word(w) || is_doubting_word(w) || is_linking_word(w); w = word(c)) {
+      to = c.token.from + static_cast<std::uint32_t>(w.size());
+      c = cursor(to);
+    }
+    return to;
   }
 
 private:
@@ -91,6 +113,16 @@ private:
     }
   };
 
+  /// Returns true if all the leaves are deleted, and none is a cancel.
+  [[nodiscard]] constexpr bool are_deleted(Wanting const& found) const {
+    for (std::size_t i = 0; i < found.all.size(); ++i) {
+      auto const& one = found.all[i];
+      auto cancel = one.target();
+      cancel.ordinal = this->as_cancelled(cancel.ordinal);
+      if (!this->is_out(one.target(), one.leaf) || this->is_out(cancel, one.leaf)) return false;
+    }
+    return found.all.size() > 0;
+  }
   /// Returns the cursor after the word at its position.
   [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
     return cursor(c.token.from + w.size(), end);
@@ -156,7 +188,8 @@ private:
     bool doubting = false;  // "probably" stands directly before
     for (auto& c = found.c; !c.ended();) {
       auto const w = word(c);
-      if (c.at(TokenKind::comma) || c.at(TokenKind::question) || this->is_and_sign(c.token)) {
+      bool const stop = c.at(TokenKind::point) && c.ahead().is(TokenKind::end); // (K8 wanting.)
+      if (stop || c.at(TokenKind::comma) || c.at(TokenKind::question) || this->is_and_sign(c.token)) {
         found.doubtful = found.doubtful || c.at(TokenKind::question);
         c.take();
         continue;
@@ -201,16 +234,44 @@ private:
     if (!name.found || !name.gathering_named || name.leaf < 1) return 0;
     auto const target = this->find(name.key);
     if (!target || name.leaf > target->leaves) return 0;
-    auto end = cursor(name.end);
+    auto const end = cursor(name.end);
     if (!sign) return end.at(TokenKind::plus_minus) && ChangeSigns::sign_follows(end) ? end.token.to : 0; // A3 ±
-    auto to = name.end;
-    while (end.touches(TokenKind::comma) || end.touches(TokenKind::point)) {
-      end.take();
-      if (!end.touches(TokenKind::figure) || !end.is_flat_figure()) break;
-      to = end.token.to;
-      end.take();
+    return end_of_leaves(name, *target);
+  }
+  /// Returns the position after a list of leaves that begins with this one: E7,8; E7 & 8; E7-8; E7, F2. A number alone
+  /// belongs to the list if it touches the comma, or after "and"; a leaf with its name, if the book has its gathering.
+  [[nodiscard]] constexpr std::uint32_t end_of_leaves(NamedLeaf name, Target target) {
+    auto const size = static_cast<std::uint32_t>(text_.size());
+    for (auto to = name.end;;) {
+      auto c = cursor(to);
+      if (auto const last = this->range_end(c, size, name); last.found && last.leaf <= target.leaves)
+        to = last.end, c = cursor(to);
+      bool const touching = c.touches(TokenKind::comma) || c.touches(TokenKind::point);
+      bool const conjoined = !c.at(TokenKind::comma) && !c.at(TokenKind::point);
+      if (!touching && !c.token.spaced) return to;
+      if (!this->take_joint(c, size)) return to;
+      bool const close = touching && !c.token.spaced;
+      auto const next = leaf_name(c, size);
+      if (!next.found || next.whole || next.leaf < 1) return to;
+      if (next.gathering_named) {
+        auto const found = this->find(next.key);
+        if (!found || !c.token.spaced) return to;
+        target = *found;
+      } else if (!close && !(conjoined && c.token.spaced))
+        return to;
+      if (auto const after = cursor(next.end); next.leaf > target.leaves || !ends_list(after))
+        return close ? next.end : to;
+      auto const key = name.key;
+      name = next;
+      if (!next.gathering_named) name.gathering_named = true, name.key = key;
+      to = next.end;
     }
-    return to;
+  }
+  /// Returns true if what follows does not go on with words about another thing: & 2 unsigned leaves.
+  [[nodiscard]] constexpr bool ends_list(TokenCursor const& c) const {
+    auto const w = word(c);
+    return w.size() < 2 || w == "and" || this->is_range_word(w) || is_blank_word(w) || is_linking_word(w) ||
+           is_doubting_word(w) || !this->is_word(c.token.from);
   }
   /// Returns true if one of the words of loss can begin at this byte: most letters outside parentheses are marks.
   [[nodiscard]] constexpr bool may_begin_loss(std::uint32_t i) const noexcept {

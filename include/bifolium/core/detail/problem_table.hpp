@@ -313,6 +313,10 @@ BIFOLIUM_PROBLEM(292, unsigned_mark_misplaced, "'{found}' is not in the place th
 BIFOLIUM_PROBLEM(293, inserted_name_taken, "'{found}' inserts leaves under a name that others of the book have: give them another, as in (A3+χ1), or write (±A3) for a leaf put in the place of one that was cut out")
 /// C-F⁸ and no other letters.
 BIFOLIUM_PROBLEM(294, alphabet_begins_late, "'{found}' is the first run of letters, and none begins at A or B: write the gatherings before it if the book has them")
+/// A-K⁸; 11 gatherings.
+BIFOLIUM_PROBLEM(295, gatherings_contradict, "'{found}' is stated, but the formula has {limit} {gathering|gatherings}")
+/// 8°: A-K⁸; 12 sheets.
+BIFOLIUM_PROBLEM(296, sheets_contradict, "'{found}' is stated, but {limit} {leaf|leaves} of the stated format are made of another number of sheets")
 /// A quotation mark at the beginning or the end of a text that has no other.
 BIFOLIUM_PROBLEM(291, lone_quotation_mark, "{found} is the only quotation mark of the text and was left out")
 
