@@ -70,7 +70,7 @@ struct Described {
     auto const candidate = likely();
     return candidate ? std::optional{candidate->format} : std::nullopt;
   }
-  [[nodiscard]] std::string size() const { return recorded(book.seen, book.lowest, book.binding, format()); }
+  [[nodiscard]] std::string size() const { return recorded(book.seen, book.binding, format(), book.lowest); }
   /// The pages: of the field, else of the formula's text.
   [[nodiscard]] std::optional<Extent> pages() const {
     if (book.extent) return book.extent;

@@ -77,8 +77,9 @@ inline void tell_sheets(std::ostream& out, bifolium::LeafEvidence const& seen, b
 
 /// The size as a catalogue records it, with the format where that is at least probable; empty without a height. `lowest`: of
 /// several copies or volumes.
-inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bifolium::millimetres> lowest,
-                            std::optional<bifolium::millimetres> binding, std::optional<bifolium::Format> format) {
+inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bifolium::millimetres> binding,
+                            std::optional<bifolium::Format> format,
+                            std::optional<bifolium::millimetres> lowest = std::nullopt) {
   using namespace bifolium;
   if (!seen.height) return "";
   Measured measured{.height = *seen.height, .width = seen.width, .binding = binding};
