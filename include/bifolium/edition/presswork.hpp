@@ -30,8 +30,8 @@ inline constexpr PressFigure moxon_25{250, "Moxon (1683), in Savage (1841) s.v. 
 /// Half a perfect ream of 516 sheets.
 inline constexpr PressFigure savage{258, "Savage (1841), s.v. Token: ten quires and eighteen sheets"};
 } // namespace tokens
-/// Returns the token that goes with a ream, since the token was counted in quires of the paper that lay at the press: that of
-/// Savage with a perfect ream, and else ten quires of 24 or of 25, the latter for every other ream too.
+/// Returns the token that goes with a ream, since the token was counted in quires of the paper that lay at the press: half a
+/// perfect ream of 516, ten quires of 24, or ten quires of 25, which is also taken for a ream in quires of another size.
 constexpr PressFigure token_with(ReamCount const& ream) noexcept {
   if (ream == reams::of_516) return tokens::savage;
   return ream.quire == 24 ? tokens::moxon_24 : tokens::moxon_25;
