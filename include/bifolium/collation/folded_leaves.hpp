@@ -21,9 +21,12 @@ public:
   constexpr FoldedLeaves() = default;
   /// Makes one leaf. Precondition: at least 1.
   constexpr FoldedLeaves(int leaf) : FoldedLeaves{leaf, leaf} {}
-  /// The same of a number of a wider type. Precondition: it fits in an int. No other number is taken.
+  /// The same of a number of a wider type. Precondition: it fits in an int.
   template <detail::ChangesAs<int> Number>
-  constexpr FoldedLeaves(Number leaf) : FoldedLeaves{detail::unchanged<int>(leaf)} {}
+  requires(!detail::NoWholeNumber<Number>) constexpr FoldedLeaves(Number leaf)
+      : FoldedLeaves{detail::unchanged<int>(leaf)} {}
+  /// Refuses a number that is not whole, as a leaf is converted to one by itself.
+  template <detail::NoWholeNumber Number> FoldedLeaves(Number leaf) = delete;
   /// The same of two such numbers.
   template <class First, class Last>
   requires(detail::ChangesAs<First, int> || detail::ChangesAs<Last, int>) constexpr FoldedLeaves(First first, Last last)
