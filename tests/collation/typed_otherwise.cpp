@@ -230,6 +230,43 @@ TEST_CASE("what quotation marks hold is a formula or a mark: one gathering, two,
   }
 }
 
+TEST_CASE("a mark in quotation marks is the same mark whatever gathering comes after it, and is written so") {
+  // leaves counted by hand: one of the mark, and those of the gathering
+  for (std::string const mark : {"\"B2\"", "\"A1\"", "'gg3'", "\"Gg10\"", "\"*3\""})
+    for (auto const& [next, leaves] : std::initializer_list<std::pair<std::string, int>>{{"\u00b6\u2078", 8},
+                                                                                         {"[hand]\u2078", 8},
+                                                                                         {"[par.]\u2074", 4},
+                                                                                         {"[hand]\u2078 C\u2074", 12},
+                                                                                         {"(*)\u2078", 8},
+                                                                                         {"[*]\u2074", 4},
+                                                                                         {"[C\u2078]", 8},
+                                                                                         {"[C\u2078] D\u2074", 12},
+                                                                                         {"C\u2078", 8},
+                                                                                         {"\u03c7\u00b2", 2}}) {
+      CAPTURE(mark);
+      CAPTURE(next);
+      auto const formula = read_formula(mark + " " + next);
+      REQUIRE(formula);
+      CHECK(formula->leaves() == 1 + leaves);
+    }
+  // with its count it can stand before anything, or alone
+  for (std::string const mark : {"\"B2\"", "\"A1\"", "'gg3'", "\"Gg10\""})
+    for (std::string const next : {"", " [hand]\u2078", " [$4 signed]", " \u00b6\u2078", " [C\u2078 D\u2074]",
+                                   "; A\u2078", " C\u2078", " (A1 blank)", ", 80 leaves"})
+      for (auto const notation : {Notation::unicode, Notation::caret, Notation::flat, Notation::html, Notation::tei}) {
+        auto const text = mark + "\u00b9" + next;
+        CAPTURE(text);
+        auto const formula = read_formula(text);
+        REQUIRE(formula);
+        auto const written = write_formula(*formula, notation);
+        CAPTURE(written);
+        auto const again = read_formula(written);
+        REQUIRE(again);
+        CHECK(again->leaves() == formula->leaves());
+        CHECK(write_formula(*again, notation) == written);
+      }
+}
+
 TEST_CASE("what comes after a quoted part is read as it is without quotation marks") { // leaves counted by hand
   for (auto const* const text : {"\"A8 Bb8\"; C8 C3 \u00b1", "A8 Bb8; C8 C3 \u00b1"})
     CHECK((*read_formula(text)).leaves() == 24);

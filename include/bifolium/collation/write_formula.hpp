@@ -23,6 +23,18 @@ class FormulaWriter : ChangeWriter {
       if (!is_latin_letter(c) && !is_digit(c) && c != '.' && c != '*') return false;
     return named && run.leaves.term(0) == named->count;
   }
+  /// Returns true if the first mark without its count could be a quoted formula, "B2", since no gathering with a plain
+  /// mark comes after it.
+  [[nodiscard]] bool could_be_quoted() const noexcept {
+    auto const& runs = formula_.runs();
+    auto const& mark = runs[0].first;
+    std::string_view const text{mark.text(), mark.text_size()};
+    if (text.find('.') != text.npos && text.find('*') == text.npos) return false; // 'gg3.4'
+    if (runs.size() == 1) return true;
+    auto const& next = runs[1];
+    bool const plain = next.first.is_letter() || next.first.mark() == Mark::number;
+    return next.begins_part || next.unsigned_throughout || next.first_inferred || !plain;
+  }
 
 public:
   FormulaWriter(Formula const& formula, Notation notation) : ChangeWriter{formula, notation} {}
@@ -47,7 +59,7 @@ public:
         text_ += '-';
         mark(run.last, run.last_inferred);
       }
-      if (!says_its_leaves(run)) cycle(run.leaves, run.last.mark() == Mark::number);
+      if (!says_its_leaves(run) || (r == 0 && could_be_quoted())) cycle(run.leaves, run.last.mark() == Mark::number);
       if (run.imperfect) text_ += '+';
       while (change < formula_.changes().size() && form(change).after_run == r) change = parenthesis(change);
     }

@@ -35,6 +35,24 @@ public:
     other_ = other_ || !(figure || t.is(TokenKind::letter) || t.is(TokenKind::point));
     last_ = t, begins_ = false;
   }
+  /// Returns true for what stands in brackets if they are a gathering: a leaf count comes after them, [hand]⁸, or is in
+  /// them, [B⁸].
+  [[nodiscard]] constexpr bool begins_gathering(TokenCursor c) const noexcept {
+    auto const open = c.token;
+    bool const square = open.is(TokenKind::open_square);
+    c.take();
+    Quotation inside{flat_counts_ && square};
+    bool const named = names(c.token) && !c.at(TokenKind::open_round) && !c.at(TokenKind::close_round);
+    for (; !c.ended() && c.token.to - open.from < widest_name; c.take()) {
+      if (c.at(square ? TokenKind::close_square : TokenKind::close_round)) {
+        c.take();
+        bool const count_after = c.at(TokenKind::figure) && !c.token.spaced;
+        return count_after || (square && named && inside.counted_ && !inside.several_);
+      }
+      inside.add(c.token);
+    }
+    return false;
+  }
   /// Returns true if it has several elements: a blank or a dash.
   [[nodiscard]] constexpr bool several() const noexcept { return several_; }
   /// Returns true if it is a formula. `first`: nothing but a heading comes before it. `after`: what comes after it.
@@ -44,6 +62,7 @@ public:
     bool const stop = after.at(TokenKind::point) || after.at(TokenKind::colon);
     if (after.ended() || (stop && after.ahead().is(TokenKind::end))) return one || (several_ && (first || counted_));
     bool const bracket = after.token.spaced && (after.at(TokenKind::open_round) || after.at(TokenKind::open_square));
+    if (bracket && !several_ && begins_gathering(after)) return false; // "B2" [hand]⁸ is "B2" ¶⁸ with another mark
     bool const goes_on = bracket || after.at(TokenKind::semicolon) || (after.at(TokenKind::comma) && several_);
     return goes_on && (one || (several_ && counted_));
   }
