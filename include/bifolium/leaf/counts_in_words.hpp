@@ -72,7 +72,8 @@ struct NumberInWords {
 }
 /// Returns true for a word after which leaf counts come: in eights, per eights, alternately in eights and fours.
 [[nodiscard]] constexpr bool is_word_before_counts(std::string_view word) noexcept {
-  return equal_in_any_case(word, "in") || equal_in_any_case(word, "per") || equal_in_any_case(word, "alternately");
+  return equal_in_any_case(word, "in") || equal_in_any_case(word, "per") || equal_in_any_case(word, "alternately") ||
+         equal_in_any_case(word, "alternate") || equal_in_any_case(word, "alternating");
 }
 /// Returns true if a word before leaf counts may begin with these two letters. Most texts have others, which saves reading
 /// the word.
@@ -111,8 +112,10 @@ constexpr bool take_word_of_counts(TextCursor& cursor, std::string_view word) no
 } // namespace detail
 
 /// Takes what may follow the first count after "in", the second of two that alternate: eights & fours alternately.
-/// `first` was taken directly before the cursor.
-[[nodiscard]] constexpr CountsRead take_second_count(TextCursor& cursor, NumberInWords first) noexcept {
+/// `first` was taken directly before the cursor. `alternate`: the words before it say that the counts alternate, so that the
+/// second need not be a plural: alternately 8 and 4.
+[[nodiscard]] constexpr CountsRead take_second_count(TextCursor& cursor, NumberInWords first,
+                                                     bool alternate = false) noexcept {
   CountsRead found;
   found.add(first.value);
   auto c = cursor;
@@ -121,7 +124,7 @@ constexpr bool take_word_of_counts(TextCursor& cursor, std::string_view word) no
   if (sign) c.take_blanks();
   if (!sign && !detail::take_word_of_counts(c, "and")) return found;
   auto const second = take_number_in_words(c);
-  if (!second || !second->plural) return found;
+  if (!second || (!second->plural && !alternate)) return found;
   found.add(second->value);
   cursor = c;
   c.take_blanks();

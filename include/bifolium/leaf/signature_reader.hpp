@@ -11,7 +11,7 @@
 ///             | Cyrillic letter , { the same } | Hebrew letters | figure | symbol , letter
 ///             | "(" , letter , [ affix ] , ")"
 ///             | symbol , { the same } | symbol , "_" , symbol | quoted | ")(" , { ")(" } | "):(" , { "):(" } | ")o("
-///             | "(*)" | "(?)" | "(:" | ":)" | "(:)" ;
+///             | ")::(" | "))((" | "(*)" | "(?)" | "(:" | ":)" | "(:)" | "(::)" ;
 ///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" | "‖" ;
 ///
 /// The parts of a signature nest only in this order. The level, which says what was read before, decides what may
@@ -199,6 +199,8 @@ private:
              c.token.from == end;
     };
     for (; multiple == 1 && same() && repeated < 9; c.take()) ++repeated, end = c.token.to;
+    if (detail::is_accented_letter(first.value) && is_in_word(c, first.from))
+      return fail(Problem::unknown_mark, first.from);
     if (repeated == 1 && at(end) == '_') { // *_* is one mark
       auto p = TokenCursor{text_, end + 1U};
       if (p.touches(first.kind) && p.token.value == first.value) {
@@ -220,6 +222,12 @@ private:
       }
     }
     return text_mark(Mark::symbol, first.from, first.from + kept, end, multiple > 1 ? multiple : repeated);
+  }
+  /// Returns true if letters stand before the mark or, at the cursor, after it.
+  [[nodiscard]] constexpr bool is_in_word(TokenCursor const& c, std::uint32_t from) const noexcept {
+    bool const letter =
+        c.touches(TokenKind::letter) || (c.touches(TokenKind::symbol) && detail::is_accented_letter(c.token.value));
+    return (letter && c.token.style == TokenStyle::line) || (from > 0 && is_latin_letter(at(from - 1)));
   }
   constexpr FoundSignature number_or_multiple(TokenCursor& c, Level level) const noexcept {
     auto const figure = c.token;

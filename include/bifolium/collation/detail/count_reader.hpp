@@ -84,7 +84,7 @@ public:
     if (leaves && (in || single || each || !(number->figures || number->plural)))
       read.add(number->value), words = leaved;
     else if (in && number)
-      read = take_second_count(numbered, *number), words = numbered;
+      read = take_second_count(numbered, *number, small_letter(at(p.token.from)) == 'a'), words = numbered;
     else if (in)
       read = take_counts_in_words(words); // alternate eights and fours
     if (!read.found()) return {};

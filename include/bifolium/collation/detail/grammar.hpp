@@ -10,6 +10,7 @@
 ///   joint of runs = "and" | "und" | "et" | "ed" | "en" | "og" | "och" | "e" | "y" | "u." | "&" | "+" | "then"
 ///               | "followed by" | "dann" | "puis" | "poi" ;         (* between two runs *)
 ///   element     = run | unsigned | empty | group | changes | outside | identity | imperfect | unplaced | equation
+///               | "±" , signature , raised figure                   (* a gathering that was cancelled as a whole *)
 ///               | signing | remark | note | passage | quotation ;
 ///   quotation   = quote , description , quote ;                     (* "A-K⁸"; at the beginning, or of a whole part *)
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
@@ -157,7 +158,7 @@ private:
       if (this->volume() || (!begun() && this->engraved_before())) return true;
       return (separated_ && this->begins_number_word(t.from) && this->leaves_before()) || (!failed_ && letter());
     case TokenKind::open_round:
-      return (is_latin_letter(at(t.to)) && this->volume()) || open_round();
+      return ((is_latin_letter(at(t.to)) || is_digit(at(t.to))) && this->volume()) || open_round();
     case TokenKind::close_round:
     case TokenKind::close_square:
       return this->close_bracket();
@@ -184,6 +185,8 @@ private:
       return fail(Problem::not_utf8, t.from, t.from);
     case TokenKind::symbol:
       return this->joining_sign() || this->gathering();
+    case TokenKind::plus_minus:
+      return cancelled_gathering() || (!failed_ && this->gathering());
     case TokenKind::dollar:
       return begun() ? this->signing() : this->gathering();
     case TokenKind::quote:
@@ -244,6 +247,19 @@ private:
     while (is_latin_letter(at(i)) || is_digit(at(i)) || at(i) == '*') ++i; // H*
     auto const after = static_cast<unsigned char>(at(i));
     return i == inside || after == ')' || after == '-' || after >= 0x80;
+  }
+  /// Reads ±H⁴, a whole gathering that was cancelled, as H⁴(±H). Returns false if there is none.
+  constexpr bool cancelled_gathering() {
+    auto const from = c_.token.from, to = c_.token.to;
+    auto const before = c_;
+    c_.take();
+    FoundElement e;
+    auto c = c_;
+    bool const one = !c_.token.spaced && this->take_element(c, e) && e.single && e.count.sound() && !e.count.flat;
+    if (!one) return c_ = before, false;
+    if (!this->gathering()) return false;
+    warn(Problem::change_outside_parentheses, from, c_.token.from < e.end ? c_.token.from : e.end);
+    return this->changes(from, to);
   }
   /// Reads a mark with a count, leaves or plates beside the formula, or the sign that the book is imperfect.
   constexpr bool plus() {

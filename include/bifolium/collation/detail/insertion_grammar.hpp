@@ -5,7 +5,7 @@
 ///
 ///   inserted = one , [ "?" ] , { "," , one , [ "?" ] } ;
 ///   one      = figure , [ "*" ] | pieces | inserted run , [ lacking ]
-///            | signature , [ raised figure , [ lacking ] | pieces ] ;
+///            | signature , [ raised figure , [ lacking ] | pieces | figure , ( "*" | "†" | "‡" ) ] ;
 ///   inserted run = signature , dash , signature , count | "[" , signature , dash , signature , "]" , count ;
 #pragma once
 
@@ -264,8 +264,27 @@ private:
       one.leaves = static_cast<int>(mark.key.multiple);
       one.named = one.inferred = false;
       one.name = SignatureKey{};
-    } else if (s.c.touches(TokenKind::figure) && !s.c.token.raised())
+    } else if (s.c.touches(TokenKind::figure) && !s.c.token.raised()) {
+      if (take_starred(s, one, mark.from)) return true;
       return take_leaves(s, one, list, from);
+    }
+    return true;
+  }
+  /// Takes the number and the star of C3*, as a leaf is signed that is added beside C3. The mark is kept as it was printed:
+  /// *C3 is another. Returns false if there is no star.
+  constexpr bool take_starred(ChangeState& s, FoundChange& one, std::uint32_t from) const {
+    auto c = s.c;
+    c.take();
+    bool const star =
+        c.touches(TokenKind::symbol) && (c.token.value == '*' || c.token.value == 0x2020 || c.token.value == 0x2021);
+    if (!star) return false;
+    auto const to = c.token.to;
+    c.take();
+    auto const found = this->text_mark(Mark::printed, from, to, to, 1);
+    if (!found || !(ends_one(c.token) || c.token.spaced)) return false;
+    one.name = found.key;
+    one.inferred = false;
+    s.c = c;
     return true;
   }
   /// Reads the numbers after a name: χ1, χ1.2, χ1,2, χ1.2,3, χ1-4.

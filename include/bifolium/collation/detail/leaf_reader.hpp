@@ -211,7 +211,9 @@ private:
     } else if (c.touches(TokenKind::letter) && mark.key.is_letter())
       take_letters(c, end, name);
     bool const leaf = name.end != mark.end;
-    bool const bare = mark.key.is_bare_number() && !mark.inferred;
+    // à la fin: a letter with an accent may be a word, and is a signature in a parenthesis only with a leaf
+    bool const word = mark.key.mark() == Mark::symbol && is_accented_letter(t.value);
+    bool const bare = (mark.key.is_bare_number() && !mark.inferred) || word;
     // a number with other text after it names no leaf, nor do letters side by side
     if (!leaf && (bare || c.touches(TokenKind::letter))) return NamedLeaf{};
     name.found = name.gathering_named = true;

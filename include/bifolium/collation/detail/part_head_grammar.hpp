@@ -4,7 +4,7 @@
 /// they are joined. Engraved leaves do not belong to the gatherings and are stored as plates.
 ///
 ///   volume   = [ "(" | "[" ] , name of part , [ ")" | "]" ] , [ ":" | "," | "." ]
-///            | figure , ":" | roman , ( ":" | "." ) ;
+///            | figure , ( ":" | "." ) | "(" , figure , ")" , [ ":" | "." ] | roman , ( ":" | "." ) ;
 ///   name of part = ( "v." | "vol." | "volume" | "tome" | "tom." | "tomo" | "tomus" | "t." | "Bd." | "Band" | "Teil"
 ///                | "Theil" | "pt." | "part" | "parte" | "pars" | "partie" ) , ( figure | roman | ordinal )
 ///                | figure , "." , ( "Teil" | "Theil" | "Band" | "Bd" ) , [ "." ] , ":" ;
@@ -73,6 +73,13 @@ protected:
     bool const round = c.at(TokenKind::open_round), square = c.at(TokenKind::open_square);
     if (round || square) c.take();
     auto const from = c.token.from;
+    if (auto const figure = c.token; round && c.is_flat_figure()) {
+      c.take();
+      if (!c.touches(TokenKind::close_round)) return false;
+      c.take();
+      if (c.touches(TokenKind::colon) || c.touches(TokenKind::point)) c.take();
+      return numbered_in_order(c, figure);
+    }
     if (!round && !square && roman_part()) return true;
     if (!take_volume_word(c)) return false;
     auto const to = take_number(c);
@@ -197,7 +204,8 @@ private:
   [[nodiscard]] constexpr bool may_begin_part(Token const& t) const noexcept {
     auto const next = at(t.to);
     if (t.is(TokenKind::letter)) return (is_latin_letter(next) || next == '.' || next == ':') && may_name_part(t.value);
-    return t.is(TokenKind::figure) ? next == ':' || next == '.' : may_name_part(static_cast<unsigned char>(next));
+    if (t.is(TokenKind::figure)) return next == ':' || next == '.';
+    return may_name_part(static_cast<unsigned char>(next)) || (t.is(TokenKind::open_round) && is_digit(next));
   }
   /// Returns true for the first letter of a word for a part or of a Roman numeral.
   [[nodiscard]] static constexpr bool may_name_part(std::uint32_t initial) noexcept {
@@ -231,6 +239,7 @@ private:
     if (c.touches(TokenKind::point)) {
       c.take();
       auto const w = word(c);
+      if (w.empty() || w.size() == 1) return numbered_in_order(c, figure);
       if (w != "Teil" && w != "Theil" && w != "Band" && w != "Bd") return false;
       to = c.token.from + static_cast<std::uint32_t>(w.size());
       c = after_word(c);
@@ -252,6 +261,25 @@ private:
       if (figure == leaves) return true;
     return false;
   }
+  /// Returns true if gatherings begin at the cursor with which a book or volume begins: at A or B, or with a mark that is no
+  /// letter; or if there is a run of several.
+  [[nodiscard]] constexpr bool begins_book(TokenCursor const& c) const {
+    FoundElement e;
+    auto next = c;
+    bool const number = c.at(TokenKind::figure) && !c.token.raised();
+    if (number || !this->take_element(next, e)) return false;
+    if (!e.single) return true;
+    return e.count.sound() && (!e.first.key.is_latin() || e.first.key.letter <= 2);
+  }
+  /// Takes (1) or 1. before the gatherings of a part, if the parts are numbered so from 1 on. Returns false if there is none.
+  constexpr bool numbered_in_order(TokenCursor const& c, Token const& figure) {
+    bool const first = figure.value == 1 && !begun();
+    if (!first && (figure.value != part_number_ + 1 || part_number_ == 0)) return false;
+    if (!c.token.spaced || c.ended() || !begins_book(c)) return false;
+    part_number_ = figure.value;
+    begin(figure.from, figure.to, c, true);
+    return true;
+  }
   /// Reads the Roman number of a part: I: A-K⁸ II: A-L⁸. The parts are numbered from I. Returns false if there is none.
   constexpr bool roman_part() {
     auto const initial = c_.token.value;
@@ -265,9 +293,7 @@ private:
     bool const colon = c.at(TokenKind::colon);
     c.take();
     if (!c.token.spaced || c.ended() || c.token.is_raised_figure()) return false;
-    FoundElement e;
-    auto next = c; // I. A-K⁸ begins a part; I. 8 is a gathering
-    if (!colon && (!c.at(TokenKind::letter) || !this->take_element(next, e) || e.single)) return false;
+    if (!colon && !begins_book(c)) return false; // I. A-K⁸ begins a part; I. 8 is a gathering
     auto const from = c_.token.from;
     ++part_number_;
     begin(from, from + static_cast<std::uint32_t>(w.size()), c, true);

@@ -10,12 +10,18 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Returns true for a letter with an accent, and for ç æ œ ß and the like: French, Spanish and German printers signed
+/// preliminary gatherings á é í, â ê î (common practice, no source). Within words they are letters.
+constexpr bool is_accented_letter(char32_t c) noexcept {
+  return (c >= 0xC0 && c <= 0xFF && c != 0xD7 && c != 0xF7 && c != 0xE3 && c != 0xF1 && c != 0xF5) || c == 0x152 ||
+         c == 0x153;
+}
 /// Returns true for a character that can be a symbol: one that is set as type and has no other meaning in a formula.
 constexpr bool is_signature_symbol(char32_t c) noexcept {
   if (c < 0x80) return c == '*' || c == '&' || c == ':' || c == '#' || c == '@' || c == '%';
   if (c == 0xA7 || c == 0xB6) return true; // § ¶
-  // vowels with a tilde, which some printers used after z, and the long s; no other accented letters are used in this
-  // way
+  if (is_accented_letter(c)) return true;
+  // vowels with a tilde or a macron, which some printers used after z, and the long s
   if (c == 0xE3 || c == 0xF1 || c == 0xF5 || c == 0x129 || c == 0x169 || c == 0x1EBD || c == 0x101 || c == 0x113 ||
       c == 0x12B || c == 0x14D || c == 0x16B || c == 0x17F)
     return true;

@@ -11,7 +11,7 @@ inline namespace v0 {
 namespace detail {
 
 /// Returns the number of bytes of )( at a position, or of ) ( before a leaf count, or of ):( )o( )*( before a leaf count or
-/// a leaf, or 0 for any other text.
+/// a leaf, of )::( and, before a leaf count, of ))((; or 0 for any other text.
 constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) noexcept {
   auto const at = [&](std::size_t i) { return i < text.size() ? text[i] : '\0'; };
   if (at(from) != ')' || from + 1 >= text.size()) return 0;
@@ -22,6 +22,12 @@ constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) no
     return !next.spaced && next.is_raised_figure() ? static_cast<std::uint32_t>(open + 1 - from) : 0;
   }
   if (at(from + 1) == ':' && at(from + 2) == '(') return 3;
+  auto const four = text.substr(from, 4);
+  if (four == ")::(") return 4;
+  if (four == "))((") { // and not the ends of two parentheses
+    auto const next = TokenCursor{text, from + 4U}.token;
+    if (!next.spaced && next.is(TokenKind::figure)) return 4;
+  }
   auto const inner = decode(text, from + 1);
   bool const printed = is_latin_letter(at(from + 1)) || at(from + 1) == '?' || is_signature_symbol(inner.value);
   auto const end = from + 1 + static_cast<std::uint32_t>(inner.bytes);
@@ -55,10 +61,12 @@ protected:
     p.take();
     if (p.touches(TokenKind::colon)) {
       p.take();
+      bool const two = p.touches(TokenKind::colon) && p.ahead().is(TokenKind::close_round) && !p.ahead().spaced; // (::)
+      if (two) p.take();
       bool const shut = p.touches(TokenKind::close_round);
       if (shut) p.take();
       c = p;
-      auto const end = from + (shut ? 3U : 2U);
+      auto const end = from + (two ? 4U : shut ? 3U : 2U);
       return text_mark(Mark::symbol, from, end, end, 1);
     }
     if (p.touches(TokenKind::letter) || p.is_flat_figure() || p.touches(TokenKind::question)) return printed_so(c, p);
