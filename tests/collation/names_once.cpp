@@ -31,7 +31,7 @@ long times_told(std::string const& text, Problem problem) {
 std::string many_names(int i) {
   return std::string{"[k"} + static_cast<char>('a' + i / 20) + static_cast<char>('a' + i % 20) + ".]";
 }
-constexpr auto starts_again = Problem::series_starts_again, name_taken = Problem::inserted_name_taken;
+constexpr auto name_repeated = Problem::series_starts_again, name_taken = Problem::inserted_name_taken;
 
 } // namespace
 
@@ -41,13 +41,13 @@ TEST_CASE("a gathering that has the name of one before it is doubted, whatever t
         "2*", "†", "¶",  "§",  "[par.]", "[fleuron]", ")(", "):(", "(*)", "(?)", "&", "ã", "'Gg'", "aα"}) {
     CAPTURE(mark);
     auto const one = mark + "⁴";
-    CHECK(times_told("B⁸ " + one + " Z⁸ " + mark + "²", starts_again) == (mark == "A" ? 2 : 1)); // A after B
-    CHECK(times_told("[" + one + " " + mark + "²]", starts_again) == 1);
-    CHECK(times_told("Y⁸; " + one + " Z⁸; " + one + " Z⁸; " + one, starts_again) == 0); // of several volumes
+    CHECK(times_told("B⁸ " + one + " Z⁸ " + mark + "²", name_repeated) == (mark == "A" ? 2 : 1)); // A after B
+    CHECK(times_told("[" + one + " " + mark + "²]", name_repeated) == 1);
+    CHECK(times_told("Y⁸; " + one + " Z⁸; " + one + " Z⁸; " + one, name_repeated) == 0); // of several volumes
   }
   for (std::string const mark : {"A", "α", "*", "[par.]", "π", "χA"}) { // the raised figure tells them apart
     CAPTURE(mark);
-    CHECK(times_told(mark + "⁴ ²" + mark + "⁴ ³" + mark + "⁴ 2²B⁴", starts_again) == 0);
+    CHECK(times_told(mark + "⁴ ²" + mark + "⁴ ³" + mark + "⁴ 2²B⁴", name_repeated) == 0);
   }
   CHECK(doubts_of_names("π² 2π⁴ A⁸ χ1 2χ²").empty());
   CHECK(doubts_of_names("π² π⁴ A⁸") == Problems{Problem::series_starts_again});

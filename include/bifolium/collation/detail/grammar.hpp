@@ -255,7 +255,8 @@ private:
     c_.take();
     FoundElement e;
     auto c = c_;
-    bool const one = !c_.token.spaced && this->take_element(c, e) && e.single && e.count.sound() && !e.count.flat;
+    bool const one = !c_.token.spaced && this->take_element(c, e) && e.single && e.count.sound() && !e.count.flat &&
+                     !this->is_plus(e.first);
     if (!one) return c_ = before, false;
     if (!this->gathering()) return false;
     warn(Problem::change_outside_parentheses, from, c_.token.from < e.end ? c_.token.from : e.end);
