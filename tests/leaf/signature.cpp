@@ -209,10 +209,11 @@ TEST_CASE("what a mark is made of decides what it is") { // constructed
     CAPTURE(text);
     CHECK(*read_signature(text) == Signature::greek(2, false, times));
   }
-  // vowels with a tilde or a macron and the long s are symbols, other accented letters are no marks
-  for (auto const* symbol : {"ã", "ñ", "õ", "ĩ", "ũ", "ẽ", "ā", "ē", "ī", "ō", "ū", "ſ", "a\u0303"})
+  // accented letters and the long s are symbols, but letters within words are no marks
+  for (auto const* symbol :
+       {"ã", "ñ", "õ", "ĩ", "ũ", "ẽ", "ā", "ē", "ī", "ō", "ū", "ſ", "a\u0303", "é", "ü", "ç", "æ", "Œ", "ß"})
     CHECK(read_signature(symbol)->mark() == Mark::symbol);
-  for (auto const* none : {"é", "ü", "ç", "−", "∓", "[]", "[ ]", "(", ""}) {
+  for (auto const* none : {"éa", "aé", "éü", "×", "÷", "−", "∓", "[]", "[ ]", "(", ""}) {
     CAPTURE(none);
     CHECK_FALSE(read_signature(none));
   }
