@@ -162,6 +162,14 @@ TEST_CASE(
     CAPTURE(text);
     CHECK(year_of(text) == year);
   }
+  for (int year = 1501; year < 1900; ++year) // letters that stand apart
+    for (bool const fours : {false, true}) {
+      std::string apart;
+      for (char const c : "MD" + repeated("C", year / 100 % 10 - 5) + below_hundred(year % 100, fours))
+        apart.append(apart.empty() ? "" : " ").push_back(c);
+      CAPTURE(apart);
+      CHECK(year_of(apart) == year);
+    }
   for (std::string const text : {"MDC. L. Torrentinus", "M.D.C. C. Barker"}) { // a number, or the initial of a name
     CAPTURE(text);
     auto const date = read_date(text);

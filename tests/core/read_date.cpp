@@ -698,6 +698,8 @@ TEST_CASE("unread text is listed in its order, the year of an earlier printing t
 TEST_CASE("digits that are not known, in points") { // the French and Italian form of [17--]; common practice, no source
   check({{"[17..]", {1700, 1799}, "s"},
          {"16..", {1600, 1699}},
+         {"17..-18..", {1700, 1899}},
+         {"[17..-18..]", {1700, 1899}, "s"},
          {"[178.]", {1780, 1789}, "s"},
          {"[178.?]", {1780, 1789}, "s?"},
          {"[17..?]", {1700, 1799}, "s?"},

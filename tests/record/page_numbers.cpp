@@ -136,6 +136,13 @@ TEST_CASE("the unit stands before the numbers of each volume") {
       CHECK(read->warnings().empty());
       CHECK((*read_extent(extent_line(*read))).pages() == 580);
     }
+  for (std::string const text : {"I. 320 p. II. 240 p.", "Vol. I. 320 p. Vol. II. 240 p.", "I: 320 p. II: 240 p.",
+                                 "2 vols. Vol. I: pp. 320. Vol. II: pp. 240"}) {
+    CAPTURE(text);
+    CHECK((*read_extent(text)).pages() == 560);
+    CHECK((*read_extent(text)).volumes == 2);
+  }
+  CHECK((*read_extent("4 ff., pp. 205, 2 ff.")).pages() == 217);
   CHECK((*read_extent("Vol. I: ff. 4, pp. 1-320; Vol. II: pp. 240, 3 unn. leaves")).pages() == 8 + 320 + 240 + 6);
   CHECK((*read_extent("3 v. : ill. ; 20 cm")).pages() == 0);
 }

@@ -65,9 +65,10 @@ TEST_CASE("other pages in parentheses are added, and told where they may be the 
        {Added{"240 p. (4 ff.)", 248, false}, Added{"[8], 240 p. (4 leaves)", 256, false},
         Added{"240 p., (4 ff.), 20 p.", 268, false}, Added{"(4 ff.), 240 p.", 248, false},
         Added{"[2] leaves, 4 p.", 8, false}, Added{"240 p. (118 leaves)", 240, true},
-        Added{"120 leaves (250 p.)", 240, true}, Added{"120 leaves, 240 p.", 480, true},
-        Added{"240 p., 120 leaves", 480, true}, Added{"240 p., [120 leaves]", 480, true},
-        Added{"2 v. (240 p.; 120 leaves)", 480, false}, Added{"240 p. (12 p.)", 252, false}}) {
+        Added{"4 v. ([8], 240 p. (124 leaves))", 248, false}, Added{"120 leaves (250 p.)", 240, true},
+        Added{"120 leaves, 240 p.", 480, true}, Added{"240 p., 120 leaves", 480, true},
+        Added{"240 p., [120 leaves]", 480, true}, Added{"2 v. (240 p.; 120 leaves)", 480, false},
+        Added{"240 p. (12 p.)", 252, false}}) {
     CAPTURE(text);
     auto const read = read_extent(text);
     REQUIRE(read);

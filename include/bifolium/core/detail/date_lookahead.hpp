@@ -215,6 +215,7 @@ protected:
     if (before.roman && !joint.word)
       if (auto const end = roman_end(at, first.to)) return end;
     bool const one = last.count == 1 && (!joint.word || (joint.alternative && !month_follows(last.to)));
+    if (last.count == 2 && points_for_digits(last.to, 2) > 0) return atom(at); // 17..-18..
     if ((two || one) && !word_goes_on(last.to)) {
       int const place = last.count == 1 ? 10 : 100;
       int const year = first.to - first.to % place + last.number;

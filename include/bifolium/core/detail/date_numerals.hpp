@@ -175,7 +175,8 @@ protected:
     while (count < 3 && points.take('.')) ++count;
     if (count == 0 && (points.take("\u2026") || points.take("\u2025"))) count = 2;
     if (points.at_digit() || word_goes_on(points.at())) return 0;
-    bool const closes = points.peek() == ']' || points.peek() == '?' || points.peek() == ')';
+    bool const closes =
+        points.peek() == ']' || points.peek() == '?' || points.peek() == ')' || is_dash(points.character().value);
     return (known == 2 && count >= 2) || (known == 3 && count == 1 && closes) ? points.at() - at : 0;
   }
   /// Returns the position of the byte after the s of `1640s` or `1640's`, or 0.

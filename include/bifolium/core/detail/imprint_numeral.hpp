@@ -206,14 +206,16 @@ constexpr ImprintNumeral imprint_numeral(std::string_view text) noexcept {
   char typed = any_turned_c;
   bool stop_alone = false, units = false; // what stands before the part: a full stop without blanks; a word for `and`
   bool blank = false;                     // a blank stands between two parts
+  bool letters_apart = true; // so far every letter stands alone, with nothing but blanks between: M D C X L
   for (std::size_t at = 0, parts = 0; at < text.size() && parts < 24; ++parts) {
     auto const part = numeral_part(text, at, typed);
     auto const end = at + part.bytes;
     if (part.bytes == 0 || (end < text.size() && is_word_letter(decode(text, end).value))) break;
     if (part.wrong) return part.first <= last ? ImprintNumeral{} : year;
     if (units && (part.value > 9 || (total + held) % 10 != 0 || !numeral_ends(text, end))) break;
-    bool const subtracts = stop_alone && held == last && (part.first == 5 * held || part.first == 10 * held) &&
-                           part.value - part.first < held;
+    letters_apart = letters_apart && part.bytes == 1;
+    bool const subtracts = (stop_alone || (letters_apart && blank)) && held == last &&
+                           (part.first == 5 * held || part.first == 10 * held) && part.value - part.first < held;
     bool const score = held == 4 && total % 100 == 0 && part.first == 10 && part.value >= 20;
     bool const hundred = held > 1 && held < 10 && total % 1000 == 0 && part.first == 100 && part.value < 200;
     bool const five_again = part.first == last && (last == 5 || last == 50 || last == 500);
@@ -239,6 +241,8 @@ constexpr ImprintNumeral imprint_numeral(std::string_view text) noexcept {
     while (at < text.size() &&
            (text[at] == '.' || text[at] == ',' || text[at] == '\'' || is_blank(decode(text, at).value)))
       at += decode(text, at).bytes;
+    for (auto i = gap; i < at; ++i)
+      letters_apart = letters_apart && text[i] != '.' && text[i] != ',' && text[i] != '\'';
     if (!blank && at > gap && blank_before(text, at) != 0) {
       blank = true;
       if (year.bytes == gap) year.before_blank = year.year, year.to_first_blank = gap;

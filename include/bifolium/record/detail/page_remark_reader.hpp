@@ -291,7 +291,11 @@ protected:
     bool const ends =
         first.value > 0 && (bracket || cursor_.at_end() || ends_statement(cursor_.peek()) || cursor_.peek() == '.');
     cursor_ = here;
-    if (!ends || (in_part && !bracket && !(range && first.value == 1))) return false;
+    // pp. 205 numbers pages, and p. 205 is one of them
+    bool const plural = std::string_view{unit->word} == "pp." || std::string_view{unit->word} == "pages";
+    bool const other = in_part && runs().back().unit != unit->unit;
+    bool const begins = bracket || (range && first.value == 1) || (!range && plural && other);
+    if (!ends || (in_part && !begins)) return false;
     cursor_ = after_unit;
     unit_ = *unit;
     return unit_seen_ = unit_before_ = true;

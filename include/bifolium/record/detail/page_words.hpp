@@ -178,6 +178,13 @@ constexpr bool take_volume_number(TextCursor& cursor, std::int64_t wanted) {
   auto const roman = arabic ? std::nullopt : roman_numeral(look.rest().substr(0, 40));
   if (roman) look.skip(roman->bytes);
   if (wanted != (arabic ? *arabic : roman ? roman->value : 0)) return false;
+  if (roman && is_capital(cursor.peek()) && look.take('.')) { // I. 320 p. II. 240 p.
+    auto number = look;
+    bool const blanks = number.take_blanks();
+    if (!blanks || (!number.at_digit() && number.peek() != '[')) return false;
+    cursor = look;
+    return true;
+  }
   if (!look.take(')') && !look.take(':')) return false;
   cursor = look;
   return true;
@@ -200,7 +207,11 @@ constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
     after.take_blanks();
     bool const pages = unit != nullptr && !unit->only_after &&
                        (after.at_digit() || after.peek() == '[' || roman_numeral(after.rest().substr(0, 40)));
-    if ((arabic || roman) && (cursor.take(':') || pages)) {
+    auto stop = cursor; // Vol. I. 320 p.
+    bool const sequence = stop.take('.') && stop.take_blanks() &&
+                          (stop.at_digit() || stop.peek() == '[' || roman_numeral(stop.rest().substr(0, 40)));
+    if (sequence) cursor.skip(1);
+    if ((arabic || roman) && (sequence || cursor.take(':') || pages)) {
       number = arabic ? *arabic : roman->value;
       return true;
     }

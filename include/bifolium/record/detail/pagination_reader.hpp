@@ -92,7 +92,8 @@ class PaginationReader : PageRemarkReader {
       unit_in_parenthesis_.reset();
       return --depth_, true;
     }
-    if (depth_ > 0 && cursor_.take('(')) return ++depth_, true;
+    bool const again = group_ == runs().size() && !runs().empty() && parenthesis_of_number(); // 240 p. (120 leaves)
+    if (depth_ > 0 && !again && cursor_.take('(')) return ++depth_, true;
     return cursor_.take(',') || cursor_.take('+') || cursor_.take('&') || take_and(cursor_);
   }
 
