@@ -87,6 +87,10 @@ TEST_CASE("figures that are leaves and those that can only be counts") {
   CHECK(told(book, "π2 A8 B-K8 L4") == Collated{"", "counts_of_gatherings"});
   CHECK(told(book, "π2 A8 B-I8 K7 L4") == Collated{"refused", "counts_differ"}); // which leaf of K?
   CHECK(told(book, "π1 A-K8 L4") == Collated{"refused", "counts_differ"});
+  auto const differs = read_leaves_present(book, "π2 A-I8 K7 L4");
+  REQUIRE_FALSE(differs);
+  CHECK(differs.error().problem == Problem::counts_differ);
+  CHECK(differs.error().place->column == 9);
   // leaves
   CHECK(told(book, "leaves A8, B8 and C8").doubts.empty());
   CHECK(check_copy(book, (*read_leaves_present(book, "leaf A8, leaf B8")).spans).leaves_present == 2);
@@ -103,6 +107,7 @@ TEST_CASE("figures that are leaves and those that can only be counts") {
   auto const read = read_leaves_present(book, "A8 torn, π2 A-K8 L4");
   REQUIRE(read);
   REQUIRE(!read->warnings().empty());
+  CHECK(read->warnings()[0].problem == Problem::counts_of_gatherings);
   CHECK(read->warnings()[0].found_text() == "π2");
   CHECK(read->warnings()[0].place->column == 10);
   // inserted gatherings, and leaves that the formula removes

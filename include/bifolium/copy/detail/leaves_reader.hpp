@@ -41,6 +41,7 @@ class LeavesReader : LeafRuns {
     std::string_view word{};
     int leaves{};
     std::size_t from{};
+    TextPlace place{};
   };
   std::optional<Count> count_{};
   bool roman_{false};        // the last item is a leaf with a Roman numeral
@@ -316,7 +317,9 @@ public:
       doubt(found->word, Problem::counts_of_gatherings);
       auto& doubts = read_.doubts; // the places of doubts rise
       merge_sort(doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
+      auto const before = read_.spans.size();
       counts_.expand(book_, read_.spans);
+      if (read_.spans.size() != before) whole_.reset(); // the spans have other places now
     }
     // A-K L, complete: the word is said of the leaves that are named
     std::int64_t named = 0;
@@ -416,7 +419,7 @@ private:
     auto const first = take_until_beside_names(name, ends);
     if (!names_gathering(book_, first) && !find_reference(book_, first)) return false;
     check_count();
-    if (!gatherings) count_ = {word, *number, read_.spans.size()};
+    if (!gatherings) count_ = {word, *number, read_.spans.size(), doubts_.place(text_, position(word))};
     cursor = c;
     return true;
   }
@@ -426,8 +429,7 @@ private:
     std::int64_t leaves = 0;
     for (auto i = count_->from; i < read_.spans.size(); ++i) leaves += read_.spans[i].leaves();
     if (leaves != count_->leaves)
-      read_.doubts.push_back(
-          error_at(Problem::leaves_miscounted, place_in(text_, position(count_->word)), count_->word, leaves));
+      read_.doubts.push_back(error_at(Problem::leaves_miscounted, count_->place, count_->word, leaves));
     count_.reset();
   }
   /// Takes the inmost or the outmost pair of leaves of a gathering.

@@ -52,10 +52,9 @@ template <std::size_t N>
 [[nodiscard]] inline bool take_damage_phrase(TextCursor& cursor) noexcept {
   auto c = cursor;
   if (!absence_word(c.take_until(is_between_items)).before) return false;
-  constexpr std::string_view parts[]{"corner"sv,    "corners"sv,   "margin"sv, "margins"sv, "edge"sv,  "edges"sv,
-                                     "fore-edge"sv, "half"sv,      "part"sv,   "portion"sv, "piece"sv, "text"sv,
-                                     "headline"sv,  "headlines"sv, "strip"sv,  "Ecke"sv,    "Rand"sv,  "catchword"sv,
-                                     "coin"sv,      "angolo"sv,    "margine"sv};
+  constexpr std::string_view parts[]{"corner"sv,    "corners"sv,   "margin"sv,   "margins"sv,   "edge"sv,   "edges"sv,
+                                     "fore-edge"sv, "text"sv,      "headline"sv, "headlines"sv, "strip"sv,  "Ecke"sv,
+                                     "Rand"sv,      "catchword"sv, "coin"sv,     "angolo"sv,    "margine"sv};
   bool part = false;
   for (int words = 0; words < 6; ++words) {
     auto next = c;
@@ -261,6 +260,14 @@ class ListPassages {
     return last_ > from && is_blank_word(text.substr(last_, close_ - last_)) ? close_ + 1 : text.npos;
   }
 
+  /// Returns true if only blanks are between a word at `from` and the item before it: A1 lacks lower corner, and not A-D, lacks
+  /// lower margins.
+  [[nodiscard]] bool follows_item(std::size_t from) const noexcept {
+    auto const text = cursor_.text();
+    for (std::size_t blank = blank_before(text, from); blank != 0; blank = blank_before(text, from)) from -= blank;
+    return from > passage_.text.from && std::string_view{",;("}.find(text[from - 1]) == std::string_view::npos;
+  }
+
 public:
   explicit ListPassages(std::string_view text) : cursor_{sentence(text)} { passage_.text = {0, cursor_.text().size()}; }
 
@@ -296,7 +303,7 @@ public:
         if (auto const before = wanting_after({from, from + bare.size()})) return before;
       if (!opens && whole.ends_with(')')) inside_ = whole.npos;
       bool const exception = is_exception(word);
-      if (auto phrase = TextCursor{cursor_.text(), from}; !opens && take_damage_phrase(phrase)) {
+      if (auto phrase = TextCursor{cursor_.text(), from}; !opens && follows_item(from) && take_damage_phrase(phrase)) {
         cursor_ = phrase;
         continue;
       }
