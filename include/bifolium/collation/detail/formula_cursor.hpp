@@ -23,9 +23,9 @@ namespace detail {
 }
 /// Words with which catalogues count the leaves of a book: 80 leaves, 80 ll., 80 f., 80 Bl., 80 cc. (common practice, no
 /// source).
-inline constexpr std::string_view catalogued_units[]{"leaves",    "leaf",  "ll",    "l",    "ff",   "f",
-                                                     "Bl",        "Bll",   "cc",    "lvs",  "fols", "folios",
-                                                     "feuillets", "carte", "hojas", "Blatt"};
+inline constexpr std::string_view catalogued_units[]{
+    "leaves"sv, "leaf"sv, "ll"sv,   "l"sv,      "ff"sv,        "f"sv,     "Bl"sv,    "Bll"sv,
+    "cc"sv,     "lvs"sv,  "fols"sv, "folios"sv, "feuillets"sv, "carte"sv, "hojas"sv, "Blatt"sv};
 /// Returns true for one of these words.
 [[nodiscard]] constexpr bool is_unit_of_leaves(std::string_view word) noexcept {
   for (auto const one : catalogued_units)

@@ -56,8 +56,8 @@ class LeavesReader : LeafRuns {
     if (!after_leaves && word == ":") return !names_gathering(book_, word); // Incomplet : manque A1
     if (after_leaves && is_word_before_state(word)) return true;
     if (after_leaves && !wanting_ && is_only_word(word)) return only_ = true;
-    constexpr std::string_view present[]{"present",  "vorhanden", "présent",  "présents",
-                                         "presente", "presenti",  "presentes"};
+    constexpr std::string_view present[]{"present"sv,  "vorhanden"sv, "présent"sv,  "présents"sv,
+                                         "presente"sv, "presenti"sv,  "presentes"sv};
     if (after_leaves && !wanting_ && is_any(without_point(word), present)) return true;
     return wanting_ && is_word_before_leaves(word);
   }
