@@ -560,7 +560,7 @@ TEST_CASE("a number that no enumerator has is called unknown") {
   every_number_has_an_identifier<SlipKind>(0, slip_count);
   every_number_has_an_identifier<Region>(0, region_count);
   every_number_has_an_identifier<Certainty>(0, 5);
-  every_number_has_an_identifier<PaperOrigin>(0, 3);
+  every_number_has_an_identifier<PaperOrigin>(0, 4);
   every_number_has_an_identifier<EvidenceKind>(0, evidence_kinds);
   every_number_has_an_identifier<Matter>(0, matters);
   every_number_has_an_identifier<LookNext::What>(0, 6);

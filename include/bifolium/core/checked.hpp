@@ -9,7 +9,6 @@
 
 #include <bifolium/core/broken.hpp>
 
-#include <concepts>
 #include <cstdint>
 #include <optional>
 #include <type_traits>
