@@ -436,8 +436,9 @@ private:
   bool take_pair(TextCursor& cursor) {
     auto c = cursor;
     auto const pair = take_pair_of_gathering(c, book_);
-    auto const named = pair ? end_of_run(pair->gathering, last_) : Expected<End>{error(Problem::not_a_reference, {})};
-    if (!pair || !named) return false;
+    if (!pair) return false;
+    auto const named = end_of_run(pair->gathering, last_);
+    if (!named) return false;
     auto const folded = book_.leaves_folded(named->gathering);
     if (folded < 2 || folded % 2 != 0 || book_.numbers_of(named->gathering) != named->numbers) return false;
     auto const first = pair->inner ? folded / 2 : 1;

@@ -213,7 +213,9 @@ class ListPassages {
     bool const excepts = is_exception(next_word);
     if (passage_.wanting || !(closes || comma || excepts || rest.at_end() || rest.peek() == ';')) return std::nullopt;
     auto const leaves = closes ? inside_ : group_before(word.from);
-    ListPassage const group{{leaves, end_of_leaves(word.from)}, true, false, !closes, word};
+    auto const end = end_of_leaves(word.from);
+    if (end <= leaves) return std::nullopt; // only separators stand before the word
+    ListPassage const group{{leaves, end}, true, false, !closes, word};
     if (trimmed(cursor_.text(), group.text, " ,;").from >= word.from) return std::nullopt; // no leaves
     queued_ = group;
     inside_ = next.npos;
