@@ -8,6 +8,7 @@
 #include "collation/read_lawfully.hpp"
 
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace bifolium;
@@ -143,5 +144,23 @@ TEST_CASE("numbers of inserted leaves that make no list are told") {
     REQUIRE(formula);
     REQUIRE(formula->warnings().size() == 1);
     CHECK(formula->warnings()[0] == Problem::text_not_read);
+  }
+}
+
+TEST_CASE(
+    "counts after one gathering are a list of its leaves only from the first leaf on") { // common practice, no source
+  // nothing alternates in a single gathering; a list that begins elsewhere is the count and another that is doubted
+  for (auto const& [text, leaves] : {std::pair{"4°: A1.2", 2},
+                                     {"4°: χ1.2.3 A⁴", 7},
+                                     {"4°: χ1,2 A⁴", 6},
+                                     {"4°: A8.2", 8},
+                                     {"4°: π3.2", 3},
+                                     {"4°: χ4.2.3 A⁴", 8},
+                                     {"8°: A⁸ B8.2 C⁸", 24}}) {
+    CAPTURE(text);
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == leaves);
+    CHECK_FALSE(formula->warnings().empty());
   }
 }

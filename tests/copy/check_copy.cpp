@@ -73,6 +73,12 @@ TEST_CASE("The ideal copy does not want what the formula deletes") {
   auto const by_ends = check(book, "A1-8 B1-8");
   CHECK(by_ends.complete());
   CHECK(by_ends.not_in_ideal == uncorrected.not_in_ideal);
+  // it stays where others are taken out
+  for (auto const* const list : {"A-B, B8; wanting A3", "A-B, B8; wants A", "A-B, B8; wanting A7-B1"}) {
+    auto const with_less = check(book, list);
+    CHECK_FALSE(with_less.complete());
+    CHECK(with_less.not_in_ideal == uncorrected.not_in_ideal);
+  }
 }
 
 TEST_CASE("Gatherings bound out of order, and books collated from the back") {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The sheets that leaves imply, against trimmed and untrimmed sizes that were published together.
 #include <bifolium/evidence/leaf_origin.hpp>
+#include <bifolium/evidence/words.hpp>
 #include <bifolium/fold/static_fold.hpp>
 
 #include "check.hpp"

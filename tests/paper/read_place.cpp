@@ -108,6 +108,14 @@ TEST_CASE("names are compared without case, accents, points, and with u as v and
   CHECK(place("VVittebergae") == "Wittenberg");
   CHECK(place("'s-Gravenhage") == "The Hague");
   CHECK(place("Pont a Mousson") == "Pont-à-Mousson");
+  // ligatures in both cases
+  CHECK(place("Moguntiæ") == "Mainz");
+  CHECK(place("MOGVNTIÆ") == "Mainz");
+  CHECK(place("Œniponte") == place("Oeniponte"));
+  CHECK(place("œniponte") == place("Oeniponte"));
+  CHECK(place("Straßburg") == "Strasbourg");
+  CHECK(place("Dĳon") == "Dijon");
+  CHECK(place("DĲON") == "Dijon");
 }
 
 TEST_CASE("statements of place as the rules have them") {
