@@ -73,6 +73,12 @@ TEST_CASE("The ideal copy does not want what the formula deletes") {
   auto const by_ends = check(book, "A1-8 B1-8");
   CHECK(by_ends.complete());
   CHECK(by_ends.not_in_ideal == uncorrected.not_in_ideal);
+  // a blank leaf is named at the beginning, in the middle and at the end of what is wanting
+  for (auto const& [blank, told] :
+       {std::pair{"A1", "wants A (A1 blank)"}, {"A4", "wants A (A4 blank)"}, {"A8", "wants A (A8 blank)"}}) {
+    auto const with_blank = book_of((std::string{"A-B⁸ ("} + blank + " blank)").c_str());
+    CHECK(wants(with_blank, check(with_blank, "B")) == told);
+  }
   // it stays where others are taken out
   for (auto const* const list : {"A-B, B8; wanting A3", "A-B, B8; wants A", "A-B, B8; wanting A7-B1"}) {
     auto const with_less = check(book, list);

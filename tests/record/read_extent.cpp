@@ -513,6 +513,7 @@ TEST_CASE("what a pagination says of itself agrees with its sum") { // construct
       {"pp. [1–8] 9–96 89–128 [=136]", 136}, // 89-96 come twice, and the last page should be 136
       {"pp. 1-60 *57-*60 61-124", 128},
       {"1-60 *57-*60 61-124 p.", 128},
+      {"8, *1-4, *[5] p.", 13},         // the bracket goes on with the numbers of its own series
       {"pp. 1-16 ²1-8 17-32[=33]", 41}, // the sequence of its own does not count for the first
       {"[3]-40 p.", 38},
       {"1-[206] p.", 206},
