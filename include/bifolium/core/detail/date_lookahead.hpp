@@ -43,6 +43,7 @@ protected:
   [[nodiscard]] constexpr WordAt word(std::size_t at) const {
     WordAt found;
     find_word(date_words, at, found);
+    find_word(words_of_centuries, at, found);
     for (auto const words : about_words) find_word(words, DateWord::about, at, found);
     find_word(words_of_another_year, at, found);
     find_word(parts_with_dates, at, found);

@@ -106,6 +106,9 @@ inline constexpr DateWordRow date_words[]{
     {"nach chr"sv, DateWord::our_era},
     {"ap. j.-c"sv, DateWord::our_era},
     {"d.c"sv, DateWord::our_era},
+};
+/// The words for parts of a century, and for centuries: a table of their own, so that each is made in few steps.
+inline constexpr DateWordRow words_of_centuries[]{
     {"first quarter of the"sv, DateWord::first_quarter},
     {"second quarter of the"sv, DateWord::second_quarter},
     {"third quarter of the"sv, DateWord::third_quarter},
@@ -170,7 +173,7 @@ inline constexpr DateWordRow date_words[]{
     {"siglo"sv, DateWord::century},
     {"século"sv, DateWord::century},
 };
-/// The words that correct a year or open a range. They have a table of their own, so that each is made in few steps.
+/// The words that correct a year or open a range.
 inline constexpr DateWordRow words_of_another_year[]{
     {"that is"sv, DateWord::correction},
     {"i.e"sv, DateWord::correction},
