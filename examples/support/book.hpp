@@ -136,7 +136,7 @@ public:
     auto const field = record_.find(name);
     wrong(*field,
           "'" + field->value +
-              "' is no distance of chain lines, which are 12 to 60 mm apart: check the unit and the digits",
+              "' is not a distance of chain lines, which are 12 to 60 mm apart: check the unit and the digits",
           bifolium::Problem::unlikely_measure);
     return std::nullopt;
   }

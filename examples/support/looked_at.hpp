@@ -18,7 +18,7 @@ class LookedAt : public Source {
   static constexpr std::string_view mark{"\xEF\xBB\xBF"};
   Source& source_;
   std::string first_{};
-  std::size_t start_{}; // where the first byte is that is no mark of byte order and no blank
+  std::size_t start_{}; // the first byte after a byte-order mark and blanks
   std::size_t given_{};
 
   /// More bytes; false at the end.

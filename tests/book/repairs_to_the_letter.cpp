@@ -74,7 +74,7 @@ TEST_CASE("leaves of a gathering in the words of a field") { // common practice,
     CHECK(described.unread.empty());
     CHECK(evidence_of(described).alternating_with == 4);
   }
-  // what is no second number, or a third one, is left
+  // what is not a second number, or a third one, is left
   for (auto const* words : {"8.", "8.4.6", "8 and", "8 plates", "8.4 signed", "8.0"}) {
     INFO(words);
     FieldTexts texts;

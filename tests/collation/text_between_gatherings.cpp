@@ -26,7 +26,7 @@ bool told(Formula const& formula, Problem problem) {
 
 } // namespace
 
-TEST_CASE("no gathering is lost behind what is stated between two parts of a formula") {
+TEST_CASE("no gathering is lost after what is stated between two parts of a formula") {
   Part const before[]{{"A⁴", 4}, {"A-K⁸", 80}, {"π² A-K⁸", 82}, {"A-K8", 80}, {"A-D⁸ E⁸(−E8)", 39}};
   Part const after[]{{"L-M⁸", 16},  {"L⁴", 4},       {"a-b⁸", 16},         {"2A-2C⁴ 2D²", 14},
                      {"χ²", 2},     {"L-M8 N4", 20}, {"L-M, in fours", 8}, {"*⁴", 4},
@@ -136,7 +136,7 @@ TEST_CASE("leaves without a signature are counted wherever they stand, and told"
   CHECK((*read_lawfully("8°: A-K⁸, [2] unsigned leaves")).leaves() == 82);
 }
 
-TEST_CASE("a total in words is none of the gatherings, and few leaves are no total") {
+TEST_CASE("a total in words is not a gathering, and few leaves are not a total") {
   for (std::string const total : {"80 leaves", "80 unnumbered leaves", "80 unsigned leaves", "[80] leaves", "80 ff."}) {
     auto const formula = read_lawfully("8°: A-K⁸, " + total);
     REQUIRE(formula);

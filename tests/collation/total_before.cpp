@@ -51,7 +51,7 @@ TEST_CASE("a few leaves before the gatherings are a total if the gatherings have
   CHECK((*read_formula("4°: 82 leaves. 2 unsigned leaves, a-k⁸")).warnings().size() == 1);
 }
 
-TEST_CASE("a total stands before the format too, and alone it is no formula") {
+TEST_CASE("a total stands before the format too, and alone it is not a formula") {
   auto const before = read_formula("80 Bl. 4°: a-k⁸");
   REQUIRE(before);
   CHECK(write_formula(*before) == "4°: a-k⁸, 80 Bl.");

@@ -31,7 +31,7 @@ TEST_CASE("a range of leaves in words ends with a figure or with a leaf of its g
         }
 }
 
-TEST_CASE("a range that ends in another gathering is no single leaf") {
+TEST_CASE("a range that ends in another gathering is not a single leaf") {
   for (std::string const word : {"to", "through", "bis"})
     for (std::string const sign : {"−", "±", "less ", "wants "}) {
       auto const text = "8°: A-D⁸ E-F⁸(" + sign + "E7 " + word + " F2)";
@@ -115,7 +115,7 @@ TEST_CASE("remarks on a leaf that is there are no doubt") {
   }
 }
 
-TEST_CASE("leaves that are listed behind a formula are read as in parentheses") {
+TEST_CASE("leaves that are listed after a formula are read as in parentheses") {
   for (std::string const loss : {"wanting", "lacking", "wants", "minus", "less", "−"})
     for (auto const& [leaves, lost] : {std::pair{"E7", 1},
                                        {"E7 & 8", 2},

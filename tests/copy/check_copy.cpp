@@ -497,7 +497,7 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
     CHECK(wants(book, check_copy(book, spans(list))) == "wants E8");
   }
   CHECK_FALSE(read_leaves_present(book, "A1 -A8")); // a run with a blank, or a leaf that is wanting?
-  // two signs of a deletion are no sign, as in a formula
+  // two signs of a deletion are refused, as in a formula
   for (std::string const before : {"", "A-L ", "A-L (", "(", "imperfect: ", "A-L −A1 ", "wants A1, "})
     for (std::string const signs : {"−−", "−-", "−−−−", "−(−", "−(-"}) {
       auto const list = before + signs + "E8" + (signs.find('(') != signs.npos ? ")" : "") +

@@ -29,7 +29,7 @@ Read read_of(IdealCopy const& book, std::string const& text) {
 
 } // namespace
 
-TEST_CASE("a word for a copy is no leaf, in whatever book and language") {
+TEST_CASE("a word for a copy is not a leaf, in whatever book and language") {
   for (std::string const formula : {"8°: A-Z¹²", "8°: a-z¹²", "4°: π² A-K⁸ L⁴", "8°: a-k⁸"}) {
     CAPTURE(formula);
     IdealCopy const book{*read_formula(formula)};
@@ -90,7 +90,7 @@ TEST_CASE("every leaf named by a letter and a Roman numeral is read or doubted")
   CHECK(doubted > 30);
 }
 
-TEST_CASE("small words of a sentence are no leaves") {
+TEST_CASE("small words of a sentence are not leaves") {
   IdealCopy const book{*read_formula("12°: a-z¹²")};
   for (std::string const text : {"mancante di a1", "mancano di a1", "priva di a1", "ci manca a1", "vi manca a1",
                                  "vi mancano le cc. a1", "ej. falto de a1", "ex. lacks a1"}) {

@@ -92,7 +92,7 @@ TEST_CASE("every year in the spellings of title pages, with points and blanks") 
   }
 }
 
-TEST_CASE("a numeral of which nobody knows the reading is no year") {
+TEST_CASE("a numeral of which nobody knows the reading is not a year") {
   auto const known = spellings();
   std::string const letters = "IVXLC";
   std::vector<std::string> row{""};

@@ -709,7 +709,7 @@ TEST_CASE("digits that are not known, in points") { // the French and Italian fo
   CHECK((*read_date("13. Maii 1640")).years == YearRange{1640});
 }
 
-TEST_CASE("a hyphen after a word about the year is no minus") { // common practice, no source
+TEST_CASE("a hyphen after a word about the year is not a minus") { // common practice, no source
   for (std::string const word : {"mid", "early", "late"})
     for (std::string const century : {"17th century", "17th cent.", "XVIIth century", "XVIIe siècle"}) {
       CAPTURE(word);

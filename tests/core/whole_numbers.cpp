@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A number that does not fit is refused wherever a value of the library is made of whole numbers, and one that fits is kept,
-// whatever its type. What is no whole number does not compile: tests/negative.
+// whatever its type. What is not a whole number does not compile: tests/negative.
 #include <bifolium/collation/folded_leaves.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/core/optional_number.hpp>

@@ -209,7 +209,7 @@ TEST_CASE("what a mark is made of decides what it is") { // constructed
     CAPTURE(text);
     CHECK(*read_signature(text) == Signature::greek(2, false, times));
   }
-  // accented letters and the long s are symbols, but letters within words are no marks
+  // accented letters and the long s are symbols, but letters within words are not marks
   for (auto const* symbol :
        {"ã", "ñ", "õ", "ĩ", "ũ", "ẽ", "ā", "ē", "ī", "ō", "ū", "ſ", "a\u0303", "é", "ü", "ç", "æ", "Œ", "ß"})
     CHECK(read_signature(symbol)->mark() == Mark::symbol);

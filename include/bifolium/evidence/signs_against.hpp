@@ -3,7 +3,7 @@
 /// one fold is at the spine. An inference compares formats with one another, so that such a sign can even speak for a
 /// format, where it is still less likely in the others. Whoever states a format wants to know that it is there.
 ///
-/// Known exceptions are no contradiction: the place of marks in paper of the British act of 1794, countermarks in the corner
+/// Known exceptions are not told: the place of marks in paper of the British act of 1794, countermarks in the corner
 /// of the sheet (Italy, from about 1480), folios pierced at head and tail (Roberts & Etherington s.v. pinholes).
 #pragma once
 

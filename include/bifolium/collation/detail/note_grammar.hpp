@@ -77,7 +77,7 @@ protected:
         (t.is(TokenKind::open_square) && is_latin_letter(at(t.to))) || !linking_word_at(text_, t.from).empty() ||
         (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
     if (signed_here || (s.any && ((!s.separated && !quoted) || !wordy))) return not_understood(s, from);
-    // −E7 to F2: the end of a range is no remark
+    // −E7 to F2: the end of a range is not a remark
     if (auto const w = word(s.c); s.list && this->is_range_word(w)) {
       auto const last = leaf_name(within(s, t.from + static_cast<std::uint32_t>(w.size())), s.end);
       if (last.found && last.leaf > 0) return not_understood(s, from);

@@ -99,7 +99,7 @@ protected:
 
   [[nodiscard]] static constexpr bool is_plate_word(std::string_view w) noexcept { return is_in(words_of_plates, w); }
   /// Reads leaves without a signature: 2 unsigned leaves; [2] leaves; 4 p.l. They become a gathering π, or χ after
-  /// other gatherings, where the text must call them unsigned or say what is on them, and where they are no total: 80
+  /// other gatherings, where the text must call them unsigned or say what is on them, and where their number is not a total: 80
   /// unnumbered leaves. Returns false if there are none.
   constexpr bool leaves_before() {
     bool const square = c_.at(TokenKind::open_square);

@@ -218,7 +218,7 @@ private:
     return known;
   }
   /// Warns if a stated number of sheets, 11 sheets or 10½ sheets, is not what the leaves make in the stated format. Where
-  /// leaves were cut out or put in, less than a sheet is no contradiction: they may be printed with others.
+  /// leaves were cut out or put in, less than a sheet is not a contradiction: they may be printed with others.
   constexpr void check_sheets(std::int64_t stated, int quarters, std::uint32_t from, std::uint32_t to) {
     if (this->leaves_to_sheet_ == 0 || stated > 1'000'000 || leaves_ > 100'000'000) return;
     auto const sheet = 4 * std::int64_t{this->leaves_to_sheet_}, least = this->has_changes() ? sheet : 1;
@@ -269,7 +269,7 @@ private:
   }
   /// Warns if a stated number of leaves, 90 leaves or [90] ll., is neither that of the formula nor that of the gatherings
   /// since the extent before it. Returns where the text begins that is kept: a number for a part of the formula agrees with
-  /// it and is no statement about the book.
+  /// it and is not a statement about the book.
   constexpr std::uint32_t check_stated(TokenCursor c, std::uint32_t from, typename Base::TextEnd const& end) {
     while (takes_number_of_pieces(c) && c.at(TokenKind::comma)) c.take(); // 10 gatherings, 80 leaves
     if (c.token.from != from) return check_leaves(c, c.token.from, end), from;

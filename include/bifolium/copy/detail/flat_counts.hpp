@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// A list that is a formula without raised figures: "π2 A-K8 L4". Card catalogues and dealers write the collation of a copy so,
-/// and every item of it is also the name of a leaf: π2 is the second leaf of π, or π in two leaves (common practice, no source).
-/// If each item has the number of the last leaf, and there are two or more, the numbers are taken for counts, because hardly any copy has the last leaves of several gatherings and no other leaf of them.
+/// A list that is a formula without raised figures: "π2 A-K8 L4". Card catalogues and dealers write the collation of a
+/// copy so, and every item of it is also the name of a leaf: π2 is the second leaf of π, or π in two leaves (common
+/// practice, no source). If each item has the number of the last leaf, and there are two or more, the numbers are taken
+/// for counts: few copies have the last leaves of several gatherings and no other leaf of them.
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
@@ -101,7 +102,7 @@ public:
       if (item.form == Form::last_leaf && found.word.empty()) found.word = item.word;
     }
     if (last == 0 || last + runs < 2) return std::nullopt;
-    // with a number that is no count the list is a formula only if most others are counts
+    // with a number that is not a count the list is a formula only if most others are counts
     if (others > 0 && (runs == 0 || last + runs <= others)) return std::nullopt;
     if (runs == 0 && !blanks && !(go_on && last > 2)) return std::nullopt;
     return found;

@@ -405,7 +405,7 @@ private:
   bool take_count(TextCursor& cursor) {
     auto c = cursor;
     auto word = c.take_until(is_between_items);
-    if (is_row(word, articles) && c.take_blanks()) word = c.take_until(is_between_items);
+    if (is_article(word) && c.take_blanks()) word = c.take_until(is_between_items);
     auto const number = number_beside_leaves(word);
     if (!number || !c.take_blanks()) return false;
     auto noun = c.take_until(is_between_items);

@@ -28,7 +28,7 @@ template <std::size_t N>
   return is_one_of(word, words);
 }
 /// Returns what stands in the place of a leaf as a word says: A1 supplied in manuscript, f. A1 en fac-similé. What was
-/// written by hand or typed is no facsimile, since it does not show what the leaf looked like.
+/// written by hand or typed is not a facsimile, since it does not show what the leaf looked like.
 [[nodiscard]] inline std::optional<LeafInCopy> substitute_of(std::string_view word) noexcept {
   constexpr std::string_view facsimile[]{"facsimile"sv,        "facsimiles"sv,      "facs"sv,          "photographic"sv,
                                          "photostatic"sv,      "photostat"sv,       "photocopy"sv,     "xerox"sv,
@@ -221,8 +221,7 @@ struct EndsOfBook {
     if (found) number = *found;
     return found.has_value();
   };
-  static_cast<void>(take([](std::string_view word) { return is_row(word, articles); }) ||
-                    take([](std::string_view word) { return word == "i"; }));
+  static_cast<void>(take(is_article) || take([](std::string_view word) { return word == "i"; }));
   for (std::string_view const elided : {"l'", "l’", "dell'", "dell’"})
     if (c.take(elided)) break;
   EndsOfBook ends;
@@ -316,8 +315,8 @@ struct EndsOfBook {
     if (!next.take_blanks()) break;
     auto const one = without_point(next.take_until(is_between_items));
     bool const is_blank = is_blank_word(one);
-    bool const beside = is_row(one, articles) || is_row(one, first_words) || is_row(one, last_words) ||
-                        is_leaf_noun(one) || number_beside_leaves(one);
+    bool const beside = is_article(one) || is_row(one, first_words) || is_row(one, last_words) || is_leaf_noun(one) ||
+                        number_beside_leaves(one);
     if (!is_blank && !beside) break;
     blank = blank || is_blank;
   }

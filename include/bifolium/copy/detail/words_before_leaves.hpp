@@ -24,10 +24,12 @@ template <std::size_t N>
   return false;
 }
 /// English, then German, French, Italian, Spanish and Dutch.
-inline constexpr char const* articles[]{
-    "the", "der",  "die", "das",  "den",   "des",       "dem",      "le",        "la",     "les",   "du",
-    "de",  "il",   "lo",  "gli",  "delle", "del",       "el",       "los",       "las",    "het",   "della",
-    "dei", "only", "nur", "seul", "solo",  "solamente", "soltanto", "seulement", "alleen", "tantum"};
+inline constexpr char const* articles[]{"the", "der", "die", "das", "den", "des",   "dem", "le",
+                                        "la",  "les", "du",  "de",  "il",  "lo",    "gli", "delle",
+                                        "del", "el",  "los", "las", "het", "della", "dei"};
+/// Words that say that no other leaf is there, in the same languages and Latin.
+inline constexpr char const* words_for_only[]{"only",     "nur",       "seul",   "solo",  "solamente",
+                                              "soltanto", "seulement", "alleen", "tantum"};
 /// Words for leaves before a name or a number. The last ones are such only with a full point.
 inline constexpr char const* leaf_nouns[]{
     "leaf",    "leaves",   "f",         "ff",       "fol",      "fols",  "folio", "folios", "Bl",    "Bll",    "Blatt",
@@ -59,9 +61,13 @@ inline constexpr char const* last_words[]{
   bool const pointed = bare.size() < word.size() || !needs_point || equal_in_any_case(bare, "f");
   return pointed && bare != "bl" && is_row(bare, leaf_nouns); // bl. is "blank"
 }
+/// Returns true for an article, or a word for only, as it may stand before the name of a leaf.
+[[nodiscard]] constexpr bool is_article(std::string_view word) noexcept {
+  return is_row(word, articles) || is_row(word, words_for_only);
+}
 /// Returns true for a word with which the name of a leaf may begin: the, letzte, Blatt.
 [[nodiscard]] constexpr bool begins_leaf(std::string_view word) noexcept {
-  return is_row(word, articles) || is_leaf_noun(word) || is_row(without_point(word), gathering_nouns) ||
+  return is_article(word) || is_leaf_noun(word) || is_row(without_point(word), gathering_nouns) ||
          is_row(word, first_words) || is_row(word, last_words);
 }
 /// Returns true for a word, in small letters, that joins leaves. E and y are such words if they are no gathering.
@@ -77,30 +83,30 @@ inline constexpr char const* last_words[]{
   return false;
 }
 
+/// A number and its word in a language of catalogues; core/number_words.hpp has the English ones.
+struct NumberWordRow {
+  char const* word;
+  int number;
+};
+/// German, French, Italian, Spanish, Dutch, Latin. (common practice, no source)
+inline constexpr NumberWordRow number_words_of_catalogues[]{
+    {"ein", 1},  {"eine", 1}, {"zwei", 2},   {"beiden", 2}, {"drei", 3},    {"vier", 4},   {"fünf", 5}, {"sechs", 6},
+    {"acht", 8}, {"un", 1},   {"une", 1},    {"deux", 2},   {"trois", 3},   {"quatre", 4}, {"cinq", 5}, {"six", 6},
+    {"huit", 8}, {"una", 1},  {"due", 2},    {"tre", 3},    {"quattro", 4}, {"cinque", 5}, {"sei", 6},  {"otto", 8},
+    {"dos", 2},  {"tres", 3}, {"cuatro", 4}, {"cinco", 5},  {"seis", 6},    {"ocho", 8},   {"een", 1},  {"twee", 2},
+    {"drie", 3}, {"vijf", 5}, {"zes", 6},    {"duo", 2},    {"tria", 3}};
 /// Returns the number of leaves that a word or a figure beside a word for leaves means, in the languages of catalogues: 2
 /// derniers ff., ultime due carte.
 [[nodiscard]] inline std::optional<int> number_beside_leaves(std::string_view word) noexcept {
-  struct Row {
-    char const* word;
-    int number;
-  };
-  constexpr Row rows[]{
-      {"ein", 1},  {"eine", 1}, {"zwei", 2},   {"beiden", 2}, {"drei", 3},    {"vier", 4},   {"fünf", 5}, {"sechs", 6},
-      {"acht", 8}, {"un", 1},   {"une", 1},    {"deux", 2},   {"trois", 3},   {"quatre", 4}, {"cinq", 5}, {"six", 6},
-      {"huit", 8}, {"una", 1},  {"due", 2},    {"tre", 3},    {"quattro", 4}, {"cinque", 5}, {"sei", 6},  {"otto", 8},
-      {"dos", 2},  {"tres", 3}, {"cuatro", 4}, {"cinco", 5},  {"seis", 6},    {"ocho", 8},   {"een", 1},  {"twee", 2},
-      {"drie", 3}, {"vijf", 5}, {"zes", 6},    {"duo", 2},    {"tria", 3}};
   if (auto const english = number_of_word(word)) return english;
-  for (auto const& row : rows)
+  for (auto const& row : number_words_of_catalogues)
     if (equal_in_any_case(word, row.word)) return row.number;
   auto const figure = whole_number(word, most_leaves_in_gathering);
   return figure && *figure > 0 ? std::optional{static_cast<int>(*figure)} : std::nullopt;
 }
 /// Returns true for a word that says that nothing else is there: only, nur, and the present beside it.
 [[nodiscard]] inline bool is_only_word(std::string_view word) noexcept {
-  constexpr char const* words[]{"only",     "nur",       "seul",   "solo",  "solamente",
-                                "soltanto", "seulement", "alleen", "tantum"};
-  return is_row(without_point(word), words);
+  return is_row(without_point(word), words_for_only);
 }
 
 /// Returns true for a numeral such as xii, as leaves are numbered by after a word for leaves: f. xii. A numeral that is also
@@ -123,7 +129,7 @@ inline constexpr int most_words_before_name = 4;
   for (int words = 0; words < most_words_before_name; ++words, c = next) {
     auto const word = next.take_until(is_space);
     bool const leaves = is_leaf_noun(word);
-    bool const known = leaves || is_row(word, articles) || is_row(without_point(word), gathering_nouns) ||
+    bool const known = leaves || is_article(word) || is_row(without_point(word), gathering_nouns) ||
                        (article && words == 0) || (words > 0 && is_blank_word(word)); // les ff. blancs A1 et L4
     if (!known || names_gathering(book, word) || !next.take_blanks()) break;
     auto numeral = next;

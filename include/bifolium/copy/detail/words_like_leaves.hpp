@@ -13,7 +13,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What such a word is if it is no leaf.
+/// What such a word is if it is not a leaf.
 enum class WordLikeLeaf : std::uint8_t {
   copy,   ///< it says that a copy is described: Ej., Ex.
   of,     ///< it stands before the leaves that are wanting: mancante di a1
