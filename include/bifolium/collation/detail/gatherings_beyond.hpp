@@ -4,7 +4,7 @@
 /// looks like gatherings and is not clearly such makes the whole rest doubtful, since leaves may be lost in it.
 #pragma once
 
-#include <bifolium/collation/detail/part_head_grammar.hpp>
+#include <bifolium/collation/detail/engraved_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -15,9 +15,9 @@ inline constexpr std::string_view last_words_of_extents[]{"leaves"sv, "leaf"sv, 
                                                           "f"sv,      "Bl"sv,     "pages"sv, "pp"sv,   "p"sv,
                                                           "plate"sv,  "plates"sv, "map"sv,   "maps"sv, "signed"sv};
 
-template <class Sink> class GatheringsBeyond : protected PartHeadGrammar<Sink> {
+template <class Sink> class GatheringsBeyond : protected EngravedGrammar<Sink> {
 protected:
-  using Base = PartHeadGrammar<Sink>;
+  using Base = EngravedGrammar<Sink>;
   using Base::Base;
   using Base::text_, Base::at, Base::cursor, Base::word, Base::is_word, Base::after_word;
 
