@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Reads text in brackets. Parentheses contain changes or words; square brackets contain a group of unsigned
+/// Reads text in brackets. Parentheses contain changes, words, or a mark that is printed so; square brackets contain a group of unsigned
 /// gatherings, a statement of signing, changes or words. In scanned texts brackets are missing or have the wrong form;
 /// such text is read with a warning.
 ///
@@ -37,6 +37,22 @@ protected:
     c_.take();
     return true;
   }
+  /// Reads a parenthesis: a mark that is printed in parentheses, with its count; changes; or words.
+  constexpr bool open_round() {
+    auto const inside = c_.token.to;
+    if (at(inside) == ':') return this->gathering();
+    if (!may_be_mark(inside)) return this->parenthesis(); // a change or words
+    auto c = c_;
+    auto const mark =
+        this->take(c); // (*)⁴: with a count, a symbol in parentheses is a mark; without one, these are words
+    bool const counted = mark && !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
+    bool const run = mark && c.at(TokenKind::dash);
+    if (counted || run) return this->gathering();
+    FoundElement e;
+    c = c_;
+    return this->take_enclosed(c, e) || this->take_enclosed_end(c, e.first) ? this->gathering() : this->parenthesis();
+  }
+  /// Reads changes or words in a parenthesis.
   constexpr bool parenthesis() {
     auto const from = c_.token.from;
     auto const close = this->closing_round(c_);
@@ -175,6 +191,17 @@ protected:
     c_.take();
     this->after_group(t.to);
     return true;
+  }
+  /// Returns false if the first bytes in a parenthesis show that it does not contain a mark: it begins with the sign of
+  /// a change, or its first letters, digits and stars are followed neither by a dash nor by the closing parenthesis.
+  [[nodiscard]] constexpr bool may_be_mark(std::uint32_t inside) const noexcept {
+    auto const lead = static_cast<unsigned char>(at(inside)), next = static_cast<unsigned char>(at(inside + 1));
+    bool const sign = lead == 0xE2 ? next == 0x88 : lead == 0xC2 && next == 0xB1; // −, ±
+    if (sign || lead == '-' || lead == '+' || lead == '=' || lead == '[') return false;
+    auto i = inside;
+    while (is_latin_letter(at(i)) || is_digit(at(i)) || at(i) == '*') ++i; // H*
+    auto const after = static_cast<unsigned char>(at(i));
+    return i == inside || after == ')' || after == '-' || after >= 0x80;
   }
   /// Returns true if )( is a mark here, and not the end of one parenthesis and the beginning of another: (A4)(−A3).
   [[nodiscard]] constexpr bool is_cross() const noexcept {

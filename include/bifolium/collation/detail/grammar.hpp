@@ -14,8 +14,6 @@
 ///               | signing | remark | note | passage | quotation ;
 ///   quotation   = quote , description , quote ;                     (* "A-K⁸"; at the beginning, or of a whole part *)
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
-///   imperfect   = "+" | "⁺" ;
-///   unplaced    = ( "+" | "-" ) , figure | ( "⁺" | "⁻" ) , raised figure ;   (* A⁸+1, A8-1: it does not say where *)
 ///   remark      = [ "-" ] , leaf , words ;
 ///
 /// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with
@@ -23,18 +21,17 @@
 #pragma once
 
 #include <bifolium/collation/detail/formula_element.hpp>
-#include <bifolium/collation/detail/quotation_grammar.hpp>
+#include <bifolium/collation/detail/unplaced_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class Grammar : QuotationGrammar<Sink> {
-  using Base = QuotationGrammar<Sink>;
-  using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::last_, Base::text_, Base::at, Base::letters_,
-      Base::cursor, Base::word, Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::part_,
-      Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
-      Base::is_group, Base::rest, Base::begins, Base::separated_, Base::limits_;
+template <class Sink> class Grammar : UnplacedGrammar<Sink> {
+  using Base = UnplacedGrammar<Sink>;
+  using Base::fail, Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::is_word,
+      Base::take_count, Base::begun, Base::c_, Base::part_, Base::depth_, Base::failed_, Base::dialect_, Base::leaves_,
+      Base::error_, Base::after_word, Base::is_extent, Base::rest, Base::begins, Base::separated_, Base::limits_;
 
   bool second_{false};       // true for the second formula of A = B, and for one that is only counted
   TextSpan total_{};         // a total of leaves before the first gathering
@@ -158,7 +155,7 @@ private:
       if (this->volume() || (!begun() && this->engraved_before())) return true;
       return (separated_ && this->begins_number_word(t.from) && this->leaves_before()) || (!failed_ && letter());
     case TokenKind::open_round:
-      return ((is_latin_letter(at(t.to)) || is_digit(at(t.to))) && this->volume()) || open_round();
+      return ((is_latin_letter(at(t.to)) || is_digit(at(t.to))) && this->volume()) || this->open_round();
     case TokenKind::close_round:
     case TokenKind::close_square:
       return this->close_bracket();
@@ -173,11 +170,11 @@ private:
       return colon();
     case TokenKind::dash:
       return (begun() && this->dashed_remark()) ||
-             (!failed_ && (on_line_after_count(false) || (!failed_ && this->gathering())));
+             (!failed_ && (this->on_line_after_count(false) || (!failed_ && this->gathering())));
     case TokenKind::plus:
-      return plus();
+      return this->plus();
     case TokenKind::minus:
-      return t.raised() && begun() ? raised_sign() : this->gathering();
+      return t.raised() && begun() ? this->raised_sign() : this->gathering();
     case TokenKind::figure:
       if (!t.raised() && (this->volume() || this->leaves_before())) return !failed_;
       return !t.raised() && begun() && is_extent(c_) ? rest(false) : this->gathering();
@@ -222,32 +219,6 @@ private:
     if (w.size() >= 3 && count.sound()) return this->named(end, count);
     return fail(begun() ? Problem::unknown_mark : Problem::no_signature, from, end);
   }
-  /// Reads a parenthesis: a mark that is printed in parentheses, with its count; changes; or words.
-  constexpr bool open_round() {
-    auto const inside = c_.token.to;
-    if (at(inside) == ':') return this->gathering();
-    if (!may_be_mark(inside)) return this->parenthesis(); // a change or words
-    auto c = c_;
-    auto const mark =
-        this->take(c); // (*)⁴: with a count, a symbol in parentheses is a mark; without one, these are words
-    bool const counted = mark && !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
-    bool const run = mark && c.at(TokenKind::dash);
-    if (counted || run) return this->gathering();
-    FoundElement e;
-    c = c_;
-    return this->take_enclosed(c, e) || this->take_enclosed_end(c, e.first) ? this->gathering() : this->parenthesis();
-  }
-  /// Returns false if the first bytes in a parenthesis show that it does not contain a mark: it begins with the sign of
-  /// a change, or its first letters, digits and stars are followed neither by a dash nor by the closing parenthesis.
-  [[nodiscard]] constexpr bool may_be_mark(std::uint32_t inside) const noexcept {
-    auto const lead = static_cast<unsigned char>(at(inside)), next = static_cast<unsigned char>(at(inside + 1));
-    bool const sign = lead == 0xE2 ? next == 0x88 : lead == 0xC2 && next == 0xB1; // −, ±
-    if (sign || lead == '-' || lead == '+' || lead == '=' || lead == '[') return false;
-    auto i = inside;
-    while (is_latin_letter(at(i)) || is_digit(at(i)) || at(i) == '*') ++i; // H*
-    auto const after = static_cast<unsigned char>(at(i));
-    return i == inside || after == ')' || after == '-' || after >= 0x80;
-  }
   /// Reads ±H⁴, a whole gathering that was cancelled, as H⁴(±H). Returns false if there is none.
   constexpr bool cancelled_gathering() {
     auto const from = c_.token.from, to = c_.token.to;
@@ -261,42 +232,6 @@ private:
     if (!this->gathering()) return false;
     warn(Problem::change_outside_parentheses, from, c_.token.from < e.end ? c_.token.from : e.end);
     return this->changes(from, to);
-  }
-  /// Reads a mark with a count, leaves or plates beside the formula, or the sign that the book is imperfect.
-  constexpr bool plus() {
-    auto const t = c_.token;
-    if (t.raised()) return begun() ? raised_sign() : this->gathering();
-    if (t.style == TokenStyle::lowered) return fail(Problem::unknown_mark, t.from, t.to);
-    if (begun() && is_extent(c_)) return this->unsigned_leaves() || (!failed_ && rest(false));
-    if (on_line_after_count(true)) return true;
-    if (failed_) return false;
-    auto c = c_;
-    c.take();
-    bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
-    if (counted) {
-      // a bracket that opens with a plus contains a change
-      bool const change = depth_ > 0 && begun() && !last_.unsigned_throughout;
-      return change ? fail(Problem::unknown_mark, t.from, c.token.from) : this->gathering();
-    }
-    if (!begun()) return fail(Problem::no_signature, t.from, t.to);
-    if (joins(c)) return c_.take(), true;
-    return imperfect();
-  }
-  /// Reads leaves inserted or lost, written on the line at the end of a count: A⁸+1, A8-1. The sign of another gathering stands
-  /// apart; an even number after a hyphen is a second count, A-D8-4. Returns false if there is none.
-  constexpr bool on_line_after_count(bool inserted) {
-    auto const t = c_.token;
-    auto c = c_;
-    c.take();
-    if (!begun() || t.spaced || depth_ > 0 || !c.touches(TokenKind::figure) || !c.is_flat_figure()) return false;
-    if (c.token.value < 1 || c.token.value > thick_gathering || (!inserted && c.token.value % 2 == 0)) return false;
-    c_ = cursor(c.token.to);
-    return this->unplaced(inserted, static_cast<int>(c.token.value), t.from, c.token.to);
-  }
-  /// Returns true if a plus joins two runs: A⁸ + B⁸. Without a run after it, A⁸+ means that leaves are lost.
-  [[nodiscard]] constexpr bool joins(TokenCursor next) const {
-    FoundElement e;
-    return c_.token.spaced && next.token.spaced && this->take_element(next, e) && e.count.found();
   }
   /// Reads a colon. Before a number of leaves or pages it separates (A-C⁸: 24 leaves); otherwise it is a mark.
   constexpr bool colon() {
@@ -315,22 +250,6 @@ private:
   constexpr bool extent() {
     bool const number = c_.at(TokenKind::figure) || c_.at(TokenKind::open_square);
     return (number && this->leaves_before()) || (!failed_ && rest(false));
-  }
-  constexpr bool imperfect() {
-    warn(Problem::imperfect, c_.token.from, c_.token.to);
-    sink_.imperfect();
-    c_.take();
-    return true;
-  }
-  /// Reads a raised sign: ⁺ alone, or with a number, as in A⁸⁻¹.
-  constexpr bool raised_sign() {
-    auto const t = c_.token;
-    auto const next = c_.ahead();
-    if (!next.is_raised_figure()) return t.is(TokenKind::plus) ? imperfect() : this->gathering();
-    auto const leaves = static_cast<int>(next.value < 4096 ? next.value : 4096);
-    if (!this->unplaced(t.is(TokenKind::plus), leaves, t.from, next.to)) return false;
-    c_ = cursor(next.to);
-    return true;
   }
   /// Reads A = B: the same book in a second notation.
   constexpr bool equation() {

@@ -69,40 +69,6 @@ protected:
     bool const total = is_unit_of_leaves(w) && after_word(c).token.from + 1 >= to;
     if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
   }
-  /// Reads leaves that belong to no gathering: a-c⁸ + 4 unsigned leaves. Returns false if there are none.
-  constexpr bool unsigned_leaves() {
-    auto c = c_;
-    auto const from = c.token.from;
-    c.take();
-    if (!c.is_flat_figure()) return false;
-    auto const leaves = c.token.value;
-    c.take();
-    auto const w = word(c);
-    if (w != "unsigned" && w != "unnumbered") return false;
-    c = after_word(c);
-    auto const what = word(c);
-    if ((what != "leaves" && what != "leaf") || leaves < 1 || leaves > most_leaves_in_gathering) return false;
-    c_ = after_word(c);
-    return unplaced(true, static_cast<int>(leaves), from, c_.token.from);
-  }
-  /// Adds the change of c⁸⁻¹ or a⁸⁺¹, which does not say which leaf is removed or where one is inserted.
-  constexpr bool unplaced(bool inserted, int leaves, std::uint32_t from, std::uint32_t to) {
-    auto const target = this->last_gathering();
-    warn(Problem::place_not_stated, from, to);
-    FoundChange change;
-    change.kind = inserted ? Change::Kind::insertion : Change::Kind::deletion;
-    change.gathering = target.gathering;
-    change.leaves = leaves;
-    change.last = target.leaves;
-    change.first = inserted ? target.leaves : target.leaves - leaves + 1;
-    change.from = from;
-    change.to = to;
-    change.form = {this->runs_.size() - 1, ChangeForm::Separator::opens, false};
-    if (!inserted && leaves > target.leaves) return this->fail(Problem::no_such_leaf, from, to, target.leaves);
-    if (!inserted && !this->take_out(target, change.first, change.last, from, to)) return false;
-    if (!this->add_leaves(inserted ? leaves : -leaves, from, to)) return false;
-    return this->add_change(change);
-  }
   /// Reads a statement of signing without brackets, A-K⁸; $4 signed (−A3), up to a semicolon, a full stop before a
   /// blank, a statement of pages, or gatherings.
   constexpr bool signing() {
