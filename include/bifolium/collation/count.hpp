@@ -4,6 +4,7 @@
 /// expressions.
 #pragma once
 
+#include <bifolium/collation/detail/count_sink.hpp>
 #include <bifolium/collation/detail/grammar.hpp>
 #include <bifolium/collation/detail/plain_text.hpp>
 #include <bifolium/core/character_references.hpp>

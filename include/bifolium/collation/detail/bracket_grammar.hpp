@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads text in brackets. Parentheses contain changes, words, or a mark that is printed so; square brackets contain a group of unsigned
-/// gatherings, a statement of signing, changes or words. In scanned texts brackets are missing or have the wrong form;
-/// such text is read with a warning.
+/// Reads text in brackets. Parentheses contain changes, words, or a mark that is printed so; square brackets contain a group
+/// of unsigned gatherings, a statement of signing, changes or words. In scanned texts brackets are missing or have the
+/// wrong form; such text is read with a warning.
 ///
 ///   empty   = "[" , "]" , count ;                       (* a gathering without a signature *)
 ///   group   = "[" , { element | separator } , "]" , [ count ] ;

@@ -2,7 +2,8 @@
 /// What the functions that read a parenthesis have in common: where they are in it and what came before.
 #pragma once
 
-#include <bifolium/collation/detail/resolver.hpp>
+#include <bifolium/collation/detail/found_change.hpp>
+#include <bifolium/collation/detail/found_run.hpp>
 #include <bifolium/leaf/token_cursor.hpp>
 
 namespace bifolium {

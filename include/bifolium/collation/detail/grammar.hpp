@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// The grammar of a collation formula. It reads tokens (leaf/token.hpp) by recursive descent. What the elements mean
-/// together is worked out in collation/detail/resolver.hpp.
+/// together is worked out in collation/detail/resolver.hpp, and what a change names in named_targets.hpp.
 ///
 ///   description = [ heading ] , [ format ] , [ total ] , [ engraved ] , { part } ;
 ///   total       = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "f." | "Bl." ) , [ separator | ":" ]

@@ -9,8 +9,9 @@
 ///           | "last leaf blank" | leaf , " blank" ) , ")" ] ;
 #pragma once
 
-#include <bifolium/collation/detail/resolver.hpp>
+#include <bifolium/collation/detail/found_change.hpp>
 #include <bifolium/collation/detail/scan_plain.hpp>
+#include <bifolium/core/limits.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -1,129 +1,39 @@
 // SPDX-License-Identifier: MIT
-/// Works out what the elements of a formula mean together. The grammar passes elements in the order of the text. The
-/// resolver keeps the current series, the position reached in the alphabet, the gatherings that a change may name, the
-/// deleted leaves, and the first error. It passes the result to a sink: the sink of the counter adds leaves, the sink
-/// of the reader stores the elements. Both get the same elements, so a count and a reading never differ.
+/// Works out what the runs of a formula mean together. The grammar passes them in the order of the text. The resolver keeps
+/// the current series, the position reached in the alphabet and the leaves counted so far. It passes the result to a sink: the
+/// sink of the counter adds leaves, the sink of the reader stores the elements. Both get the same elements, so a count and a
+/// reading never differ.
 #pragma once
 
-#include <bifolium/collation/change.hpp>
-#include <bifolium/collation/detail/gone_leaves.hpp>
-#include <bifolium/collation/detail/names_met.hpp>
-#include <bifolium/collation/detail/runs_so_far.hpp>
-#include <bifolium/collation/dialect.hpp>
-#include <bifolium/collation/leaf_of_book.hpp>
-#include <bifolium/collation/passage.hpp>
-#include <bifolium/core/fraction.hpp>
-#include <bifolium/core/limits.hpp>
-#include <bifolium/fold/format.hpp>
+#include <bifolium/collation/detail/named_targets.hpp>
+#include <bifolium/core/checked.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A change in terms of the text. Its names have a meaning only together with the text.
-struct FoundChange {
-  /// In `first` and `last` of a deletion or a cancel: every leaf of the gathering.
-  static constexpr int every_leaf = 0;
-  Change::Kind kind{};
-  GatheringAt gathering{};
-  /// the leaves as folded, or both `every_leaf`; for an insertion, `first` is the leaf before it. A number in place of
-  /// FoldedLeaves, since the state of a parenthesis, which is copied for each change, has four of these
-  int first{}, last{};
-  int leaves{};            ///< number of inserted leaves
-  Joined joined{};         ///< the way in which they are joined
-  bool named{}, starred{}; ///< true if a name follows; true for (+8*)
-  bool of_change{};        ///< true for an identity of the change before it
-  bool leaf_written{};     ///< true for an identity with its leaf on the left
-  bool doubtful{};         ///< true if there is a question mark
-  bool inferred{};         ///< true if the name of an insertion is in square brackets
-  SignatureKey name{};     ///< the name of an insertion, or of the other leaf of an identity
-  int figure{};            ///< the number after the name or before the star
-  std::uint64_t lacking{}; ///< the leaves that an inserted gathering lacks, as in Insertion
-  std::uint32_t from{}, to{};
-  ChangeForm form{};
-};
-
-/// A sink that stores only the number of doubts.
-struct CountSink {
-  static constexpr bool stores = false; ///< false if it is of no use to make a run or change only to pass it on
-  std::int64_t warnings{0};
-  constexpr void run(FoundRun const&) {}
-  constexpr void change(FoundChange const&) {}
-  constexpr void blank(LeafOfBook const&) {}
-  constexpr void warn(Doubt const&) { ++warnings; }
-  constexpr void format(Format) {}
-  constexpr void second_format(Format) {}
-  constexpr void paper_class(std::uint32_t, std::uint32_t) {}
-  constexpr void gathered(Cycle const&) {}
-  constexpr void label(std::uint32_t, std::uint32_t, bool) {}
-  constexpr void passage(Passage::Kind, std::uint32_t, std::uint32_t) {}
-  constexpr void tail(std::uint32_t, std::uint32_t) {}
-  constexpr void imperfect() {}
-  /// Returns a sink for text that is read a second time and not stored.
-  [[nodiscard]] constexpr CountSink nobody() const { return {}; }
-};
-
-template <class Sink> class Resolver {
-  struct InsertedNames { // a gathering or leaves, or a run of gatherings; without initialisers
-    std::uint32_t multiple, text_from;
-    std::uint16_t series;
-    std::uint8_t letter, text_size;
-    std::int64_t gatherings;
-    int first, last; // the leaves, or both 0 for gatherings
-    std::uint32_t from, to;
-    [[nodiscard]] constexpr SignatureKey name() const { return {series, letter, text_size, multiple, text_from}; }
-  };
-
-protected:
-  std::string_view text_;
-  Dialect dialect_;
-  Alphabet alphabet_;
-  Sink& sink_;
-  Limits limits_;
-  Doubt error_{};
-  bool failed_{false};
-  bool part_{false}; // true after a semicolon or a volume since the last run
-  std::int64_t leaves_{}, gatherings_{}, gatherings_inserted_{};
-  FoundRun last_{};
-  RunsSoFar runs_;
-  GoneLeaves gone_;
-
-private:
-  SmallList<InsertedNames, 64> inserted_names_;
-  std::size_t inserted_checked_{}; // this number of them
-  std::int64_t reached_[3]{};      // the highest places of the plain capitals, small letters and numbers of this part
-  NamesMet series_met_;            // the highest places of all other series
-  NamesMet leaves_inserted_;       // bits of the leaves that are inserted under a name
-  std::uint32_t part_number_{}, part_run_{};    // the number of this part and of its first run
+template <class Sink> class Resolver : protected NamedTargets<Sink> {
+  std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
+  NamesMet series_met_;       // the highest places of all other series
   std::uint32_t letters_from_{}, letters_to_{}; // the first run of Latin letters
   bool begins_early_{};                         // an alphabet begins at A or B
-  std::uint32_t changes_{};
-  Cycle gathered_{};            // the leaves of the gatherings beside the format
-  Doubt gathered_doubt_{};      // the text of that statement, for the warning
-  std::uint32_t not_met_{};     // a bit for each of these counts that no run has had
-  std::uint32_t looked_at_{};   // how many runs are in the counts seen
-  std::uint64_t counts_seen_{}; // a bit for each leaf count below 64
+  Cycle gathered_{};                            // the leaves of the gatherings beside the format
+  Doubt gathered_doubt_{};                      // the text of that statement, for the warning
+  std::uint32_t not_met_{};                     // a bit for each of these counts that no run has had
+  std::uint32_t looked_at_{};                   // how many runs are in the counts seen
+  std::uint64_t counts_seen_{};                 // a bit for each leaf count below 64
 
 protected:
-  constexpr Resolver(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
-      : text_{text}, dialect_{dialect}, alphabet_{dialect.letters}, sink_{sink}, limits_{limits} {}
+  using Base = NamedTargets<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::sink_, Base::text_, Base::alphabet_, Base::limits_, Base::leaves_,
+      Base::gatherings_, Base::gatherings_inserted_, Base::last_, Base::runs_, Base::part_number_, Base::part_run_,
+      Base::check_inserted;
 
-  constexpr bool fail(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit = 0) {
-    auto const size = static_cast<std::uint32_t>(text_.size());
-    if (!failed_) error_ = {problem, from < size ? from : size, to < size ? to : size, limit};
-    failed_ = true;
-    return false;
-  }
-  constexpr void warn(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit = 0) {
-    auto const size = static_cast<std::uint32_t>(text_.size());
-    sink_.warn({problem, from, to < size ? to : size, limit});
-  }
-  /// Returns true if a leaf was deleted, cancelled or inserted.
-  [[nodiscard]] constexpr bool has_changes() const noexcept { return changes_ != 0; }
+  bool part_{false}; // true after a semicolon or a volume since the last run
+
   /// Returns true if a run has been read.
   [[nodiscard]] constexpr bool begun() const noexcept { return runs_.size() > 0; }
-
-  // -- runs ----------------------------------------------------------------------------------------------------------
 
   constexpr std::int64_t& reached(SignatureKey mark) {
     return reached_[mark.mark() == Mark::capital ? 0 : mark.mark() == Mark::small_letter ? 1 : 2];
@@ -193,13 +103,6 @@ protected:
   constexpr void check_gathered() {
     if (not_met_ != 0) sink_.warn(gathered_doubt_);
     not_met_ = 0;
-  }
-  /// A change that is understood is counted and handed on.
-  constexpr bool add_change(FoundChange const& change) {
-    if (changes_ == limits_.changes) return fail(Problem::too_many_changes, change.from, change.to, limits_.changes);
-    ++changes_;
-    sink_.change(change);
-    return true;
   }
   /// Counts an inserted gathering of so many leaves, as folded.
   constexpr void add_inserted_gathering(int folded) {
@@ -272,75 +175,6 @@ protected:
     bool const between = run.last.is_latin() && !alphabet_.has(run.last.letter);
     auto const rank = run.last.rank(alphabet_) - (between ? 1 : 0);
     if (rank > reached(run.first)) reached(run.first) = rank;
-  }
-
-  // -- what changes name ----------------------------------------------------------------------------------------------
-
-  [[nodiscard]] constexpr Target last_gathering() const {
-    auto const index = last_.gatherings - 1;
-    return {{runs_.size() - 1, index}, gatherings_ - 1, last_.leaves.at(index), false};
-  }
-  [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name) { return runs_.find(name, text_, alphabet_); }
-  /// Remembers the names of what was inserted, so that a change of it is told as such, and warns if a name has come
-  /// before. `first` and `last`: the leaves, or both 0 for whole gatherings.
-  constexpr void remember_inserted(SignatureKey mark, std::int64_t gatherings, int first, int last, std::uint32_t from,
-                                   std::uint32_t to) {
-    inserted_names_.push_back(
-        {mark.multiple, mark.text_from, mark.series, mark.letter, mark.text_size, gatherings, first, last, from, to});
-    std::uint64_t bits = first == 0 ? ~std::uint64_t{0} : 0;
-    for (auto leaf = first; leaf > 0 && leaf <= last && leaf <= 64; ++leaf)
-      bits |= std::uint64_t{1} << static_cast<unsigned>(leaf - 1);
-    auto const rank = mark.rank(alphabet_);
-    bool again = false;
-    for (std::int64_t i = 0; i < gatherings; ++i) {
-      auto& met = leaves_inserted_.of(mark, rank + i, part_number_, text_);
-      again = again || (met & bits) != 0;
-      met |= bits;
-    }
-    if (again) warn(Problem::inserted_name_taken, from, to);
-  }
-  /// Warns at the end of a part if a leaf was inserted under the name of one that the part has.
-  constexpr void check_inserted() {
-    for (; inserted_checked_ < inserted_names_.size(); ++inserted_checked_) {
-      auto const one = inserted_names_[inserted_checked_];
-      auto const name = one.name();
-      auto const rank = name.rank(alphabet_);
-      bool taken = false;
-      for (std::int64_t i = 0; i < one.gatherings && !taken; ++i)
-        if (auto const target = find(one.gatherings == 1 ? name : name.at_rank(rank + i, alphabet_));
-            target && !target->other_series && target->gathering.run >= part_run_)
-          taken = has_leaf(*target, one.first, one.last);
-      if (taken) warn(Problem::inserted_name_taken, one.from, one.to);
-    }
-  }
-  /// Returns true if the gathering has one of the leaves, or for 0 any leaf, in its place.
-  [[nodiscard]] constexpr bool has_leaf(Target const& target, int first, int last) const {
-    auto const to = first == 0 || last > target.leaves ? target.leaves : last;
-    for (auto leaf = first == 0 ? 1 : first; leaf <= to; ++leaf)
-      if (!is_out(target, leaf)) return true;
-    return false;
-  }
-  /// Returns true if leaves were inserted under this name.
-  [[nodiscard]] constexpr bool is_inserted(SignatureKey name) const {
-    for (std::size_t i = 0; i < inserted_names_.size(); ++i) {
-      auto const& one = inserted_names_[i];
-      auto const place =
-          run_length({one.series, one.letter, one.text_size, one.multiple, one.text_from}, name, alphabet_, text_);
-      if (place && *place <= one.gatherings) return true;
-    }
-    return false;
-  }
-  constexpr bool take_out(Target const& target, int first, int last, std::uint32_t from, std::uint32_t to,
-                          bool cancelled = false) {
-    if (!gone_.take_out(target.ordinal, target.leaves, first, last)) return fail(Problem::leaf_changed_twice, from, to);
-    if (cancelled) static_cast<void>(gone_.take_out(as_cancelled(target.ordinal), target.leaves, first, last));
-    return true;
-  }
-  /// Returns the number under which cancelled leaves are kept a second time. No gathering has it.
-  [[nodiscard]] static constexpr std::int64_t as_cancelled(std::int64_t ordinal) noexcept { return -1 - ordinal; }
-  /// Returns true if the leaf is deleted or cancelled. Precondition: the gathering has it.
-  [[nodiscard]] constexpr bool is_out(Target const& target, int leaf) const {
-    return gone_.is_out(target.ordinal, leaf);
   }
 };
 
