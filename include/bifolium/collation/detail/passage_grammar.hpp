@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads the text around the gatherings: remarks about a leaf, and after the formula a number of leaves or pages,
-/// plates and prose. The text is stored. If it states another number of leaves than the formula has, there is a
-/// warning. Gatherings may follow it: A⁴, 4 leaves, B-K⁸, 72 leaves.
+/// Reads the text after gatherings: a number of leaves or pages, plates, signing and prose. It is of no gathering but belongs to
+/// the description of the book, so it is stored as it stands. Gatherings may follow it: A⁴, 4 leaves, B-K⁸, 72 leaves.
 ///
 ///   passage    = [ ":" ] , extent | pagination | plates | label , words ;
 ///   extent     = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "f." | "Bl." | "pp." | "p." ) ;
@@ -10,18 +9,18 @@
 ///   label      = words , ( ":" | "]" ) ;                   (* CW: and RT] *)
 #pragma once
 
-#include <bifolium/collation/detail/gatherings_beyond.hpp>
+#include <bifolium/collation/detail/remark_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class PassageGrammar : protected GatheringsBeyond<Sink> {
+template <class Sink> class PassageGrammar : protected RemarkGrammar<Sink> {
 protected:
-  using Base = GatheringsBeyond<Sink>;
+  using Base = RemarkGrammar<Sink>;
   using Base::Base;
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
-      Base::begins, Base::is_word, Base::leaf_name, Base::begun, Base::part_, Base::leaves_, Base::leaves_at_extent_;
+      Base::begins, Base::is_word;
 
   bool separated_{true}; // true if a separator comes before the present position
 
@@ -30,7 +29,7 @@ protected:
   constexpr bool rest(bool prose) {
     auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
     auto const end = prose ? typename Base::TextEnd{size, 0, false} : this->end_of_text(c_);
-    auto const kept = prose ? from : check_stated(c_, from, end);
+    auto const kept = prose ? from : this->check_stated(c_, from, end);
     if (kept < end.to) sink_.tail(kept, end.to);
     if (prose || leaves_beside(from, end.to))
       warn(Problem::text_not_read, from, end.to);
@@ -49,25 +48,12 @@ protected:
       auto const kind = plates ? Passage::Kind::plates : kind_of(begin, to);
       sink_.passage(kind, begin.token.from, to);
       if (!prose && begin.token.from != from)
-        static_cast<void>(check_stated(begin, begin.token.from, {to, 0, false})); // pp. 1-160; 81 leaves
+        static_cast<void>(this->check_stated(begin, begin.token.from, {to, 0, false})); // pp. 1-160; 81 leaves
       if (c.at(TokenKind::semicolon)) c.take();
     }
-    if (end.goes_on)
-      leaves_at_extent_ = leaves_, gatherings_at_extent_ = this->gatherings_ + this->gatherings_inserted_;
+    if (end.goes_on) this->pass_extent();
     c_ = cursor(end.to);
     return true;
-  }
-  /// Warns if a total in parentheses, (90 leaves), differs from the formula.
-  constexpr void check_total(TokenCursor c, std::uint32_t from, std::uint32_t to) {
-    bool const bracket = c.at(TokenKind::open_square);
-    if (bracket) c.take();
-    if (!c.is_flat_figure()) return;
-    std::int64_t const stated = c.token.value;
-    c.take();
-    if (bracket && c.at(TokenKind::close_square)) c.take();
-    auto const w = word(c);
-    bool const total = is_unit_of_leaves(w) && after_word(c).token.from + 1 >= to;
-    if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
   }
   /// Reads a statement of signing without brackets, A-K⁸; $4 signed (−A3), up to a semicolon, a full stop before a
   /// blank, a statement of pages, or gatherings.
@@ -94,55 +80,6 @@ protected:
     sink_.passage(Passage::Kind::signing, from, to);
     return true;
   }
-  /// Reads words about a leaf that are not in parentheses: A-K⁸; K8 blank. Returns false if there are none.
-  constexpr bool remark() {
-    auto const from = c_.token.from;
-    if (at(from) == '(' && (at(from + 1) == '-' || static_cast<unsigned char>(at(from + 1)) == 0xE2))
-      return false;     // (−K8)
-    auto figure = from; // K8 and a word: most text here is neither
-    while (figure - from < 47 && (is_latin_letter(at(figure)) || is_digit(at(figure)) || at(figure) == '-')) ++figure;
-    // A-K, in eights: words after a comma are not about the leaf before it
-    bool const ends = at(figure) == ',' || at(figure) == ';' || at(figure) == ':';
-    if (ends && this->is_blank_at(figure + 1)) return false;
-    while (figure < text_.size() && figure - from < 48 && !this->is_blank_at(figure)) ++figure;
-    auto const next = this->after_blanks(figure);
-    bool const sign = at(next) == '&' && this->is_blank_at(next + 1);
-    bool const article = at(next) == 'a' && this->is_blank_at(next + 1); // B2 a cancel
-    if (figure == from || (!sign && !article && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
-    auto const size = static_cast<std::uint32_t>(text_.size());
-    bool const opens = at(from) == '(' && figure - from < 48;
-    if (opens && text_.substr(from, figure - from).find(')') == text_.npos) return false; // (last leaf blank)
-    auto const name = leaf_name(c_, size);
-    if (!name.found || !name.gathering_named || name.leaf < 1) return false;
-    auto c = cursor(name.end);
-    auto const range = this->range_end(c, size, name);
-    if (range.found) c = cursor(range.end);
-    bool const several = take_joined_leaves(c) || range.found;
-    auto const w = word(c);
-    bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && (article || is_word(c.token.from)) &&
-                       !this->is_range_word(w) && w != "and";
-    bool const of_several =
-        is_blank_word(w) || is_wanting_word(w) || w == "are" || w == "both" || cancel_word(w) != CancelWord::none;
-    if (!words || (several && !of_several)) return false;
-    auto const target = this->find(name.key);
-    if (!target || name.leaf > target->leaves) return false;
-    for (; !c.ended(); c.take()) {
-      auto const& t = c.token;
-      if (is_separator(t) || t.is(TokenKind::open_round) || t.is(TokenKind::close_round) ||
-          t.is(TokenKind::open_square) || t.is(TokenKind::close_square))
-        break;
-    }
-    if (this->signs(c.token.from).cancels(c_, c.token.from).said != CancelWord::none) { // B2 a cancel
-      warn(Problem::change_outside_parentheses, from, c.token.from);
-      c_ = c;
-      return this->changes(from, c.token.from);
-    }
-    if (article) return false;
-    c_ = c;
-    if (this->leaves_wanting(from, c.token.from)) return true;
-    this->note(from, c.token.from, ChangeForm::Separator::opens, {}, true);
-    return true;
-  }
   /// Returns true for text that only comes after a formula: a label (CW:, RT]) or a fingerprint (tea- se,u (3) 1612A).
   [[nodiscard]] constexpr bool is_labelled_prose() const {
     auto const w = word(c_);
@@ -159,54 +96,8 @@ protected:
     return year - end == 4 && bracket > c_.token.from + 3 && bracket != end && at(bracket - 1) == ')' &&
            at(bracket - 3) == '(';
   }
-  /// Reads a remark after a dash: A-K⁸ -- K8 blank. Returns false if there is none.
-  constexpr bool dashed_remark() {
-    auto const before = c_;
-    while (c_.at(TokenKind::dash)) c_.take();
-    if (remark()) return true;
-    c_ = before;
-    return false;
-  }
 
 private:
-  std::int64_t gatherings_at_extent_{0}; // the same as leaves_at_extent_, of gatherings
-
-  /// Warns if a stated number of gatherings, 11 gatherings or 11 quires, is not that of the formula. Returns false if the
-  /// word is none for gatherings. (common practice, no source)
-  constexpr bool check_gatherings(std::int64_t stated, std::string_view unit, std::uint32_t from, std::uint32_t to) {
-    bool known = false;
-    for (auto const* const one : {"gatherings", "gathering", "quires", "quire", "signatures", "sigs", "Lagen",
-                                  "cahiers", "fascicoli", "cuadernos"})
-      known = known || unit == one;
-    auto const all = this->gatherings_ + this->gatherings_inserted_;
-    bool const agrees = stated == this->gatherings_ || stated == all || stated == all - gatherings_at_extent_;
-    if (known && !agrees) warn(Problem::gatherings_contradict, from, to, all);
-    return known;
-  }
-  /// Warns if a stated number of sheets, 11 sheets or 10½ sheets, is not what the leaves make in the stated format. Where
-  /// leaves were cut out or put in, less than a sheet is not a contradiction: they may be printed with others.
-  constexpr void check_sheets(std::int64_t stated, int quarters, std::uint32_t from, std::uint32_t to) {
-    if (this->leaves_to_sheet_ == 0 || stated > 1'000'000 || leaves_ > 100'000'000) return;
-    auto const sheet = 4 * std::int64_t{this->leaves_to_sheet_}, least = this->has_changes() ? sheet : 1;
-    auto const differs = [&](std::int64_t leaves) {
-      auto const difference = stated * sheet + quarters * this->leaves_to_sheet_ - 4 * leaves;
-      return difference >= least || difference <= -least;
-    };
-    if (differs(leaves_) && differs(leaves_ - leaves_at_extent_)) warn(Problem::sheets_contradict, from, to, leaves_);
-  }
-  /// Takes the leaves that are joined to one before them: A1 and E8 blank. Returns true if there are any.
-  [[nodiscard]] constexpr bool take_joined_leaves(TokenCursor& c) {
-    bool any = false;
-    for (;;) {
-      auto const end = static_cast<std::uint32_t>(text_.size());
-      auto next = c;
-      if (is_separator(c.token) || !this->take_joint(next, end)) return any;
-      auto const name = leaf_name(next, end);
-      if (!name.found || name.whole || name.leaf < 1) return any;
-      c = cursor(name.end);
-      any = true;
-    }
-  }
   /// Returns true for leaves that the formula does not have and that are not plates: + 2 leaves, and 4 unsigned leaves.
   [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from, std::uint32_t to) const {
     auto const w = word(c_);
@@ -232,59 +123,6 @@ private:
     auto const w = word(c);
     if (w == "p" || w == "pp") return Passage::Kind::pagination;
     return is_unit_of_leaves(w) && after_word(c).token.from <= to ? Passage::Kind::leaves : Passage::Kind::prose;
-  }
-  /// Warns if a stated number of leaves, 90 leaves or [90] ll., is neither that of the formula nor that of the gatherings
-  /// since the extent before it. Returns where the text begins that is kept: a number for a part of the formula agrees with
-  /// it and is not a statement about the book.
-  constexpr std::uint32_t check_stated(TokenCursor c, std::uint32_t from, typename Base::TextEnd const& end) {
-    while (takes_number_of_pieces(c) && c.at(TokenKind::comma)) c.take(); // 10 gatherings, 80 leaves
-    if (c.token.from != from) return check_leaves(c, c.token.from, end), from;
-    return check_leaves(c, from, end);
-  }
-  /// Takes a number of gatherings or sheets, and warns if it is not that of the formula. Returns false if there is none.
-  constexpr bool takes_number_of_pieces(TokenCursor& c) {
-    if (!c.is_flat_figure()) return false;
-    auto p = c;
-    auto const from = p.token.from;
-    std::int64_t const stated = p.token.value;
-    p.take();
-    auto const quarters = this->take_fraction(p);
-    auto const w = word(p);
-    auto const to = p.token.from + static_cast<std::uint32_t>(w.size());
-    if (w == "sheets" || w == "sheet")
-      check_sheets(stated, quarters, from, to);
-    else if (!check_gatherings(stated, w, from, to))
-      return false;
-    c = after_word(p);
-    return true;
-  }
-  constexpr std::uint32_t check_leaves(TokenCursor c, std::uint32_t from, typename Base::TextEnd const& end) {
-    if (c.at(TokenKind::open_square)) c.take();
-    if (!c.is_flat_figure()) return from;
-    std::int64_t const stated = c.token.value;
-    c.take();
-    if (c.at(TokenKind::close_square)) c.take();
-    static_cast<void>(this->take_adjectives(c));
-    auto const w = word(c);
-    if (!is_unit_of_leaves(w)) return from;
-    auto const of = this->after_word(c);
-    bool const parted = of.token.spaced && begins(of.token.from, "of");
-    bool const of_plates = parted && this->is_plate_word(word(this->after_word(of)));
-    if (of_plates && (w == "leaves" || w == "leaf")) return from;
-    bool const of_formula = stated == leaves_, of_part = stated == leaves_ - leaves_at_extent_;
-    if (!of_formula && !of_part) {
-      // nobody states a total of 2 for 80 leaves
-      if (parted || stated * 8 < leaves_)
-        warn(Problem::text_not_read, from, end.to);
-      else
-        warn(Problem::total_contradicts, from, end.to, leaves_);
-      return from;
-    }
-    if (of_formula && !end.goes_on) return from;
-    c = of;
-    if (c.touches(TokenKind::point) || c.touches(TokenKind::close_square)) c.take();
-    while (is_separator(c.token)) c.take();
-    return c.token.from < end.to ? c.token.from : end.to;
   }
 };
 
