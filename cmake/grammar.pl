@@ -11,7 +11,7 @@ binmode STDERR, ':utf8';
 my $include = shift // die "perl grammar.pl INCLUDE\n";
 # in the order of reading: from the whole to its parts
 my @headers = ((map { "collation/detail/$_" } qw(grammar.hpp unplaced_grammar.hpp format_grammar.hpp volume_grammar.hpp appendix_grammar.hpp unsigned_leaves_grammar.hpp engraved_grammar.hpp element_reader.hpp count_reader.hpp)),
-    'leaf/counts_in_words.hpp', 'fold/read_gathered.hpp', (map { "collation/detail/$_" } qw(bracket_grammar.hpp change_grammar.hpp cancel_words.hpp insertion_grammar.hpp leaf_pieces.hpp lacking_grammar.hpp identity_grammar.hpp wanting_grammar.hpp blank_words.hpp leaf_reader.hpp
+    'leaf/counts_in_words.hpp', 'fold/read_gathered.hpp', (map { "collation/detail/$_" } qw(bracket_grammar.hpp change_grammar.hpp cancel_words.hpp insertion_grammar.hpp inserted_run_grammar.hpp leaf_pieces.hpp lacking_grammar.hpp identity_grammar.hpp wanting_grammar.hpp blank_words.hpp leaf_reader.hpp
     passage_grammar.hpp)), 'leaf/signature_reader.hpp');
 my %explained = (
   'letter' => 'A to Z or a to z', 'Greek letter' => 'α to ω or Α to Ω', 'Cyrillic letter' => 'а to я or А to Я, without Й',

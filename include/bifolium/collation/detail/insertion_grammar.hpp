@@ -1,33 +1,27 @@
 // SPDX-License-Identifier: MIT
 /// Reads the text after the plus of an insertion. A number alone is a number of leaves; a number with a star is a
-/// place. After a name, a number is a leaf, and a raised number makes the insertion a gathering. A run of gatherings
-/// (a-b⁴) is one insertion for each of them, at the same place.
+/// place. After a name, a number is a leaf, and a raised number makes the insertion a gathering.
 ///
 ///   inserted = one , [ "?" ] , { "," , one , [ "?" ] } ;
 ///   one      = figure , [ "*" ] | pieces | inserted run , [ lacking ]
 ///            | signature , [ raised figure , [ lacking ] | pieces | figure , ( "*" | "†" | "‡" ) ] ;
-///   inserted run = signature , dash , signature , count | "[" , signature , dash , signature , "]" , count ;
 #pragma once
 
-#include <bifolium/collation/detail/inserted_run_reader.hpp>
-#include <bifolium/collation/detail/lacking_grammar.hpp>
+#include <bifolium/collation/detail/inserted_run_grammar.hpp>
 #include <bifolium/collation/detail/leaf_pieces.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class InsertionGrammar : protected LackingGrammar<Sink> {
+template <class Sink> class InsertionGrammar : protected InsertedRunGrammar<Sink> {
 protected:
-  using Base = LackingGrammar<Sink>;
+  using Base = InsertedRunGrammar<Sink>;
   using Base::Base;
-  using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::letters_, Base::dialect_,
-      Base::cursor, Base::take_count, Base::is_plus;
+  using Base::fail, Base::warn, Base::runs_, Base::text_, Base::at, Base::letters_, Base::dialect_, Base::cursor,
+      Base::take_count, Base::is_plus, Base::not_understood, Base::take_run, Base::check_run, Base::doubt_inserted;
   using Kind = Change::Kind;
 
-  constexpr bool not_understood(ChangeState const& s, std::uint32_t from) {
-    return fail(Problem::change_not_understood, from, s.end);
-  }
   [[nodiscard]] constexpr TokenCursor within(ChangeState const& s, std::uint32_t from) const {
     return cursor(from, s.end);
   }
@@ -185,57 +179,6 @@ private:
       if (this->failed_ || list.token.from >= end || !list.at(TokenKind::comma)) return true;
       list.take();
     }
-  }
-  /// Takes a-b⁴ or [a-b]⁴, gatherings that are inserted together. Returns false if there is no run: A1+a -b4 inserts a
-  /// and deletes leaf b4 if the formula has a gathering b.
-  constexpr bool take_run(ChangeState const& s, TokenCursor& c, FoundElement& run) {
-    if (!dash_before_separator(c.token.from, s.end)) return false;
-    InsertedRunReader const reader{text_.substr(0, s.end), dialect_};
-    auto p = c;
-    FoundElement found;
-    bool taken = reader.take(p, found);
-    if (!taken && c.at(TokenKind::open_square)) {
-      p = c;
-      taken = reader.take_in_brackets(p, found);
-    }
-    if (!taken) return false;
-    if (found.first_counted && found.gatherings == 1) return false; // a⁴-a4: the gathering lacks a leaf
-    bool const spaced = this->is_blank_at(found.first.end);
-    if ((spaced || found.problem != Problem::none) && this->find(found.last.key)) return false;
-    c = p;
-    run = found;
-    run.end = c.token.from;
-    return true;
-  }
-  /// Returns true if a dash comes before the next separator. Without one there is no run, and most insertions have
-  /// none.
-  [[nodiscard]] constexpr bool dash_before_separator(std::uint32_t from, std::uint32_t end) const noexcept {
-    bool name = false; // within [par.]
-    for (auto c = cursor(from, end); !c.ended() && !c.at(TokenKind::plus); c.take()) {
-      if (c.at(TokenKind::dash)) return true;
-      if (!name && is_separator(c.token)) return false;
-      name = c.at(TokenKind::open_square) || (name && !c.at(TokenKind::close_square));
-    }
-    return false;
-  }
-  /// Checks a run as RunGrammar does, and that it can be inserted.
-  constexpr bool check_run(FoundElement const& run) {
-    if (run.problem != Problem::none) return fail(run.problem, run.from, run.end);
-    if (!run.count.found()) return fail(Problem::no_leaf_count, run.from, run.end);
-    if (!this->check_count(run)) return false;
-    if (is_hebrew_alphabet(run)) return fail(Problem::order_not_known, run.from, run.end);
-    if (run.gatherings > most_inserted_gatherings)
-      return fail(Problem::too_many_inserted, run.from, run.end, most_inserted_gatherings);
-    doubt_inserted(run);
-    return true;
-  }
-  constexpr void doubt_inserted(FoundElement const& e) {
-    FoundRun run;
-    run.first = e.first.key, run.last = e.last.key;
-    run.gatherings = e.gatherings;
-    if (e.apart) warn(Problem::count_apart, e.from, e.end);
-    this->doubt_counts(e.count.cycle, e.gatherings, true, e.from, e.end);
-    this->doubt_marks(e, run, false);
   }
   constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from, FoundElement& gathering,
                             TokenCursor& list) {
