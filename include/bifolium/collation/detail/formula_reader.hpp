@@ -3,11 +3,12 @@
 #pragma once
 
 #include <bifolium/collation/detail/grammar.hpp>
+#include <bifolium/collation/detail/identity_list.hpp>
+#include <bifolium/collation/detail/leaves_of_parts.hpp>
 #include <bifolium/collation/detail/plain_text.hpp>
 #include <bifolium/collation/detail/stored_words.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/core/merge_sort.hpp>
-#include <bifolium/core/partition_point.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -19,8 +20,7 @@ class FormulaReader {
   Formula* formula_; // null if nothing is stored
   Letters letters_;
   PlaceCounter places_{};
-  std::size_t list_{0};   // the change with which a list of identities begins
-  int list_leaf_{0};      // the leaf written before this list
+  IdentityList identities_{};
   TextSpan next_label_{}; // the label of the part that begins with the next run
 
   FormulaReader(std::string_view text, Formula* formula, Letters letters)
@@ -62,29 +62,6 @@ class FormulaReader {
     if (begins || !next_label_.empty()) begin_part();
     if (!parts.empty()) ++parts.back().end_run;
   }
-  /// Counts the leaves of the parts when everything is read, since changes may be far from the gatherings that they
-  /// change.
-  void count_parts() {
-    auto& parts = formula_->parts_;
-    for (auto& part : parts)
-      for (auto r = part.first_run; r < part.end_run; ++r) part.leaves += formula_->runs_[r].leaf_total();
-    if (parts.empty()) return;
-    if (parts.size() == 1) {
-      parts[0].leaves = formula_->leaves_;
-      return;
-    }
-    for (auto const& change : formula_->changes_) {
-      auto const* const deletion = change.deletion();
-      auto const* const insertion = change.insertion();
-      if (deletion == nullptr && insertion == nullptr) continue;
-      auto const run = change.gathering().run;
-      auto& part = parts[partition_point(parts.size(), [&](std::size_t i) { return parts[i].first_run <= run; }) - 1];
-      if (insertion != nullptr)
-        part.leaves += insertion->leaves;
-      else
-        part.leaves -= deletion->leaves.count(formula_->leaves_folded(deletion->gathering));
-    }
-  }
   /// Puts the blank leaves in the order of the book. Notes may name a leaf twice.
   void order_blanks() {
     auto& blanks = formula_->blanks_;
@@ -119,42 +96,6 @@ class FormulaReader {
       both.of_fold = true;
       auto& last = formula_->changes_.back();
       last = Change{both, last.text(), last.doubtful()};
-    }
-    keep(one, found);
-  }
-  /// Returns the figure of a change, if it has one.
-  [[nodiscard]] static std::optional<int> stated_figure(FoundChange const& found) {
-    return found.figure > 0 ? std::optional{found.figure} : std::nullopt;
-  }
-  /// Adds an identity. It belongs to the change before it, or else to the gathering; in a list, to one leaf after
-  /// another.
-  void identity(FoundChange const& found) {
-    auto const& changes = formula_->changes_;
-    bool const goes_on = !changes.empty() && changes.back().identity() != nullptr &&
-                         found.form.separator != ChangeForm::Separator::opens;
-    if (!goes_on) list_ = changes.size(), list_leaf_ = found.first;
-    auto place = static_cast<int>(changes.size() - list_);
-    Identity one{found.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, {}, stated_figure(found)};
-    if (found.named) one.name = signature_of(found.name, text_, letters_);
-    if (found.of_change && list_ > 0) {
-      auto const last = list_ - 1;
-      auto at = last; // of χ1.2,3[=L4] the first leaf is meant
-      auto const is_piece = [&](std::size_t i) {
-        auto const* const piece = changes[i].insertion();
-        return piece != nullptr && piece->joined != Joined::gathering && changes[i].text() == changes[last].text();
-      };
-      while (at > 0 && is_piece(at) && is_piece(at - 1)) --at;
-      for (; at < last; ++at) {
-        auto const* const piece = changes[at].insertion();
-        if (piece == nullptr || place < piece->leaves) break;
-        place -= piece->leaves;
-      }
-      auto const& of = changes[at];
-      auto const leaf = of.deletion() != nullptr ? of.deletion()->leaves.first()
-                        : of.cancel() != nullptr ? of.cancel()->leaves.first()
-                                                 : 1;
-      one.leaf = leaf + place;
-      if (of.insertion() != nullptr) one.insertion = static_cast<std::uint32_t>(at);
     }
     keep(one, found);
   }
@@ -197,7 +138,7 @@ public:
       return keep(one, found);
     }
     case Change::Kind::identity:
-      return identity(found);
+      return keep(identities_.next(found, formula_->changes_, text_, letters_), found);
     case Change::Kind::note:
       break;
     }
@@ -312,7 +253,7 @@ private:
     formula_->letters_ = letters_;
     formula_->leaves_ = leaves;
     formula_->gatherings_ = gatherings;
-    count_parts();
+    if (!formula_->parts_.empty()) count_leaves_of_parts(formula_->parts_, *formula_);
     order_blanks();
   }
 };
