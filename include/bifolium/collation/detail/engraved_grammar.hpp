@@ -10,16 +10,10 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-using namespace std::string_view_literals;
 
-/// Words with which engraved leaves before the gatherings are described (common practice, no source).
-inline constexpr std::string_view words_of_engraving[]{"engr"sv,  "engraved"sv, "port"sv,         "portrait"sv,
-                                                       "front"sv, "frontis"sv,  "frontispiece"sv, "title"sv,
-                                                       "plate"sv, "map"sv};
-/// Words for leaves that are printed apart from the gatherings, as in 4 leaves of plates (common practice, no source).
-inline constexpr std::string_view words_of_plates[]{
-    "plate"sv,         "plates"sv,   "engraving"sv, "engravings"sv, "map"sv,    "maps"sv, "illustration"sv,
-    "illustrations"sv, "portrait"sv, "portraits"sv, "print"sv,      "prints"sv, "plan"sv, "plans"sv};
+/// Words with which a description of engraved leaves begins, beside those for plates (common practice, no source).
+inline constexpr char const* words_of_engraving[]{"engr",    "engraved",     "port", "front",
+                                                  "frontis", "frontispiece", "title"};
 
 template <class Sink> class EngravedGrammar : protected UnsignedLeavesGrammar<Sink> {
 protected:
@@ -27,7 +21,6 @@ protected:
   using Base::Base;
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::word, Base::c_;
 
-  [[nodiscard]] static constexpr bool is_plate_word(std::string_view w) noexcept { return is_in(words_of_plates, w); }
   /// Returns true for t.p. at this byte, a title-page and not the gatherings t and p.
   [[nodiscard]] constexpr bool is_title_page(std::uint32_t from) const noexcept {
     return text_.substr(from, 4) == "t.p.";
@@ -36,10 +29,8 @@ protected:
   constexpr bool engraved_before() {
     auto const next = at(c_.token.from + 1);
     if (!is_small(next) && next != '.') return false;
-    bool known = is_title_page(c_.token.from);
     auto const w = word(c_);
-    for (auto const one : words_of_engraving) known = known || equal_in_any_case(w, one);
-    if (!known) return false;
+    if (!is_title_page(c_.token.from) && !is_one_of(w, words_of_engraving) && !is_word_of_plates(w)) return false;
     auto const from = c_.token.from;
     auto to = from;
     for (auto c = c_; c.token.from < from + 60; c.take()) {

@@ -10,10 +10,11 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Units of an extent after which gatherings may follow without a comma: 4 plates L-M⁸. (common practice, no source)
-inline constexpr std::string_view last_words_of_extents[]{"leaves"sv, "leaf"sv,   "ll"sv,    "l"sv,    "ff"sv,
-                                                          "f"sv,      "Bl"sv,     "pages"sv, "pp"sv,   "p"sv,
-                                                          "plate"sv,  "plates"sv, "map"sv,   "maps"sv, "signed"sv};
+/// Returns true for a word with which an extent ends, after which gatherings may follow without a comma: 4 plates L-M⁸.
+[[nodiscard]] constexpr bool ends_extent(std::string_view word) noexcept {
+  return is_unit_of_leaves(word) || word == "pages" || word == "pp" || word == "p" || word == "signed" ||
+         is_word_of_plates(word);
+}
 
 template <class Sink> class GatheringsBeyond : protected EngravedGrammar<Sink> {
 protected:
@@ -95,11 +96,7 @@ private:
       return (kind >= TokenKind::letter && kind <= TokenKind::hebrew) || kind == TokenKind::symbol ||
              kind == TokenKind::close_square || kind == TokenKind::close_round;
     }
-    [[nodiscard]] constexpr bool is_unit() const noexcept {
-      for (auto const one : last_words_of_extents)
-        if (word == one) return true;
-      return false;
-    }
+    [[nodiscard]] constexpr bool is_unit() const noexcept { return ends_extent(word); }
   };
   /// Returns true if a mark may begin with this token. Of brackets only short ones are asked, so that no text is slow.
   [[nodiscard]] constexpr bool may_begin_mark(Token const& t) const noexcept {

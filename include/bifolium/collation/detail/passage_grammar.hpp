@@ -106,7 +106,7 @@ private:
     for (auto c = cursor(from, to); !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
       if (!c.at(TokenKind::letter)) continue;
       auto const one = word(c);
-      if (one == "plate" || one == "plates") return false;
+      if (is_word_of_plates(one)) return false;
       leaves = leaves || one == "leaf" || one == "leaves" || one == "ll" || one == "l";
       if (!one.empty()) c = cursor(c.token.from + one.size() - 1, to);
     }

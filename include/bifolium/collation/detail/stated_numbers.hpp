@@ -45,16 +45,13 @@ private:
   std::int64_t gatherings_at_extent_{0}; // the same as leaves_at_extent_, of gatherings
 
   /// Warns if a stated number of gatherings, 11 gatherings or 11 quires, is not that of the formula. Returns false if the
-  /// word is none for gatherings. (common practice, no source)
+  /// word is none for gatherings.
   constexpr bool check_gatherings(std::int64_t stated, std::string_view unit, std::uint32_t from, std::uint32_t to) {
-    bool known = false;
-    for (auto const* const one : {"gatherings", "gathering", "quires", "quire", "signatures", "sigs", "Lagen",
-                                  "cahiers", "fascicoli", "cuadernos"})
-      known = known || unit == one;
+    if (!is_word_for_gatherings(unit)) return false;
     auto const all = this->gatherings_ + this->gatherings_inserted_;
     bool const agrees = stated == this->gatherings_ || stated == all || stated == all - gatherings_at_extent_;
-    if (known && !agrees) warn(Problem::gatherings_contradict, from, to, all);
-    return known;
+    if (!agrees) warn(Problem::gatherings_contradict, from, to, all);
+    return true;
   }
   /// Warns if a stated number of sheets, 11 sheets or 10½ sheets, is not what the leaves make in the stated format. Where
   /// leaves were cut out or put in, less than a sheet is not a contradiction: they may be printed with others.
@@ -95,7 +92,7 @@ private:
     if (!is_unit_of_leaves(w)) return from;
     auto const of = this->after_word(c);
     bool const parted = of.token.spaced && begins(of.token.from, "of");
-    bool const of_plates = parted && this->is_plate_word(word(this->after_word(of)));
+    bool const of_plates = parted && is_word_of_plates(word(this->after_word(of)));
     if (of_plates && (w == "leaves" || w == "leaf")) return from;
     bool const of_formula = stated == leaves_, of_part = stated == leaves_ - leaves_at_extent_;
     if (!of_formula && !of_part) {

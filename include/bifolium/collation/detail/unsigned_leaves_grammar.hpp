@@ -10,24 +10,11 @@
 #pragma once
 
 #include <bifolium/collation/detail/appendix_grammar.hpp>
+#include <bifolium/collation/detail/book_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-using namespace std::string_view_literals;
-
-/// Words for leaves of the text that are described by their contents, as in 1 leaf of errata (common practice, no source).
-inline constexpr std::string_view words_of_contents[]{
-    "advertisement"sv, "advertisements"sv, "adverts"sv, "ads"sv,     "contents"sv,      "corrigenda"sv, "dedication"sv,
-    "errata"sv,        "index"sv,          "preface"sv, "prelims"sv, "preliminaries"sv, "privilege"sv,  "register"sv,
-    "subscribers"sv,   "table"sv,          "tables"sv,  "title"sv,   "titles"sv,        "verse"sv,      "verses"sv};
-/// Returns true if a word is in a table, in capitals or small letters.
-template <std::size_t N>
-[[nodiscard]] constexpr bool is_in(std::string_view const (&table)[N], std::string_view word) noexcept {
-  for (auto const one : table)
-    if (equal_in_any_case(word, one)) return true;
-  return false;
-}
 
 template <class Sink> class UnsignedLeavesGrammar : protected AppendixGrammar<Sink> {
 protected:
@@ -98,7 +85,7 @@ private:
     if (word(c) != "of") return false;
     auto p = after_word(c);
     if (word(p) == "the") p = after_word(p);
-    if (!is_in(words_of_contents, word(p))) return false;
+    if (!is_word_of_contents(word(p))) return false;
     for (p = after_word(p); p.at(TokenKind::letter) && word(p).size() > 1 && is_word(p.token.from);) p = after_word(p);
     if (!p.ended() && !is_separator(p.token)) return false;
     c = p;

@@ -6,34 +6,40 @@
 #pragma once
 
 #include <bifolium/collation/detail/blank_grammar.hpp>
+#include <bifolium/collation/detail/book_words.hpp>
 #include <bifolium/core/number_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Words of a remark on a gathering that says nothing of its leaves (common practice, no source).
+/// Words of a remark on a gathering that says nothing of its leaves, beside those for what the book consists of
+/// (common practice, no source).
 inline constexpr char const* harmless_remarks[]{
-    "advertisement", "advertisements", "black",      "blank",     "blanks",   "catchword", "catchwords", "colophon",
-    "dedication",    "errata",         "error",      "errors",    "gothic",   "imprint",   "index",      "italic",
-    "italics",       "misnumbered",    "misprinted", "missigned", "page",     "pages",     "paper",      "plate",
-    "plates",        "portrait",       "preface",    "printed",   "red",      "signed",    "table",      "title",
-    "unsigned",      "woodcut",        "woodcuts",   "roman",     "numbered", "unnumbered"};
-/// Words that only join others, or say that a gathering is meant.
-inline constexpr char const* joining_words[]{
-    "a",          "also",       "and",  "are", "as", "at",  "by",   "for",   "from",   "gathering",
-    "gatherings", "in",         "is",   "mis", "of", "on",  "or",   "quire", "quires", "sig",
-    "signature",  "signatures", "sigs", "the", "to", "was", "were", "with"};
+    "black",   "blank",   "blanks",  "catchword",   "catchwords", "colophon",   "error",    "errors",  "gothic",
+    "imprint", "italic",  "italics", "misnumbered", "misprinted", "missigned",  "numbered", "page",    "pages",
+    "paper",   "printed", "red",     "roman",       "signed",     "unnumbered", "unsigned", "woodcut", "woodcuts"};
+/// Words that only join others.
+inline constexpr char const* joining_words[]{"a",  "also", "and", "are", "as", "at",  "by", "for", "from", "in",
+                                             "is", "mis",  "of",  "on",  "or", "the", "to", "was", "were", "with"};
+/// Returns true for a word of a remark that says nothing of the leaves of a gathering.
+[[nodiscard]] constexpr bool is_harmless(std::string_view word) noexcept {
+  return is_one_of(word, harmless_remarks) || is_word_of_contents(word) || is_word_of_plates(word);
+}
+/// Returns true for a word that only joins others, or says that a gathering is meant.
+[[nodiscard]] constexpr bool is_joining(std::string_view word) noexcept {
+  return is_one_of(word, joining_words) || is_word_for_gatherings(word);
+}
 
 /// Words that may stand before a leaf and say nothing of whether it is there, beside those of remarks and those that join
 /// others (common practice, no source).
 inline constexpr char const* words_before_leaf[]{
-    "above",   "after",    "before",   "below", "between",  "both",      "bl",         "cf",        "conjugate",
-    "dated",   "epistle",  "ending",   "ends",  "explicit", "facing",    "figure",     "fol",       "following",
-    "follows", "has",      "half",     "head",  "incipit",  "inner",     "leaf",       "leaves",    "map",
-    "marked",  "note",     "opposite", "outer", "poem",     "preceding", "precedes",   "privilege", "recto",
-    "reads",   "register", "see",      "since", "stamp",    "text",      "title-page", "verse",     "verses",
-    "verso",   "vide",     "when",     "where", "which",    "while"};
+    "above",     "after",     "before",  "below",  "between",  "both",     "bl",      "cf",
+    "conjugate", "dated",     "epistle", "ending", "ends",     "explicit", "facing",  "figure",
+    "fol",       "following", "follows", "has",    "half",     "head",     "incipit", "inner",
+    "leaf",      "leaves",    "marked",  "note",   "opposite", "outer",    "poem",    "preceding",
+    "precedes",  "recto",     "reads",   "see",    "since",    "stamp",    "text",    "title-page",
+    "verso",     "vide",      "when",    "where",  "which",    "while"};
 /// Words for leaves in other languages that count them (common practice, no source).
 inline constexpr char const* units_of_leaves[]{"leaf",     "leaves",   "carta",     "carte",  "feuille",
                                                "feuilles", "feuillet", "feuillets", "blatt",  "blad",
@@ -96,8 +102,8 @@ protected:
       }
       auto const before = one;
       if (!w.empty()) {
-        bool const known = is_one_of(w, harmless_remarks) || is_one_of(w, joining_words) ||
-                           is_one_of(w, words_before_leaf) || number_of_word(w).has_value();
+        bool const known =
+            is_harmless(w) || is_joining(w) || is_one_of(w, words_before_leaf) || number_of_word(w).has_value();
         unknown = goes_on || !known;
         counted = counted || (before && !goes_on && (is_one_of(w, units_of_leaves) || is_unit_of_leaves(w)));
         one = !goes_on && is_one_of(w, words_for_one);
@@ -182,9 +188,9 @@ private:
     if (auto const several = number_of_plural(w))
       return !(last_.leaves.size() == 1 && last_.leaves.term(0) == *several);
     if (!said.blanks && said.number > 1 && is_unit_of_leaves(w) && said.number != this->leaves_) return true;
-    if (is_one_of(w, harmless_remarks))
+    if (is_harmless(w))
       said.remark = true;
-    else if (!is_one_of(w, joining_words))
+    else if (!is_joining(w))
       said.other = true;
     return false;
   }
