@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/change.hpp>
+#include <bifolium/collation/detail/emptied.hpp>
 #include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/collation/passage.hpp>
@@ -32,7 +33,8 @@ struct FormulaPart {
   friend bool operator==(FormulaPart const&, FormulaPart const&) = default;
 };
 
-/// A formula as read. Comparison looks at the meaning, and ignores the spelling and the warnings.
+/// A formula as read. Comparison looks at the meaning, and ignores the spelling and the warnings. One that was moved from has no
+/// runs and no leaves.
 class Formula {
   std::vector<Run> runs_;
   std::vector<Change> changes_;
@@ -42,11 +44,11 @@ class Formula {
   std::vector<Passage> passages_;
   std::vector<FormulaPart> parts_; // empty if there is one part without a label
   std::vector<Error> warnings_;
-  std::optional<Format> format_, second_format_;
-  std::optional<Cycle> gathered_{};
+  detail::Emptied<std::optional<Format>> format_, second_format_;
+  detail::Emptied<std::optional<Cycle>> gathered_;
   std::string paper_class_, signing_, tail_;
-  Letters letters_{};
-  std::int64_t leaves_{}, gatherings_{};
+  detail::Emptied<Letters> letters_;
+  detail::Emptied<std::int64_t> leaves_, gatherings_;
 
   friend class detail::FormulaReader;
   /// Only the reader has this key, with which a formula is made in its place.
@@ -76,7 +78,7 @@ public:
   /// Returns the parts, which together have all runs. A formula that is not divided has one part.
   [[nodiscard]] std::vector<FormulaPart> parts() const {
     if (!parts_.empty()) return parts_;
-    return {FormulaPart{{}, 0, static_cast<std::uint32_t>(runs_.size()), leaves_}};
+    return {FormulaPart{{}, 0, static_cast<std::uint32_t>(runs_.size()), leaves_.value}};
   }
   /// Returns the changes, in the order of the text.
   [[nodiscard]] std::vector<Change> const& changes() const& noexcept BIFOLIUM_LIFETIMEBOUND { return changes_; }
@@ -102,12 +104,12 @@ public:
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Returns the format statement, or no value if there is none. A book of two formats ("2° and 4°") also has a second
   /// one.
-  [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
+  [[nodiscard]] std::optional<Format> format() const noexcept { return format_.value; }
   /// Returns the second of two formats, as in `4° and 8°`, or no value if there is none.
-  [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
+  [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_.value; }
   /// Returns the leaves of the gatherings as the statement of format gives them, in `8° in fours` or `12° (8/4)`, or no
   /// value if it does not. Of several volumes it is the first statement.
-  [[nodiscard]] std::optional<Cycle> gathered() const noexcept { return gathered_; }
+  [[nodiscard]] std::optional<Cycle> gathered() const noexcept { return gathered_.value; }
   /// Returns the class of paper, such as "Royal" or "median", if it is stated.
   [[nodiscard]] std::optional<std::string_view> paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return paper_class_.empty() ? std::nullopt : std::optional<std::string_view>{paper_class_};
@@ -133,16 +135,16 @@ public:
   /// Returns the text after the formula of a temporary formula by value.
   [[nodiscard]] std::string tail() && { return static_cast<std::string&&>(tail_); }
   /// Returns the alphabet of the signatures.
-  [[nodiscard]] Alphabet alphabet() const noexcept { return Alphabet{letters_}; }
+  [[nodiscard]] Alphabet alphabet() const noexcept { return Alphabet{letters_.value}; }
   /// Returns which of J, U and W are used.
-  [[nodiscard]] Letters letters() const noexcept { return letters_; }
+  [[nodiscard]] Letters letters() const noexcept { return letters_.value; }
 
   /// Returns the number of leaves of the ideal copy: those of the runs, less deleted leaves, plus inserted ones.
-  [[nodiscard]] std::int64_t leaves() const noexcept { return leaves_; }
+  [[nodiscard]] std::int64_t leaves() const noexcept { return leaves_.value; }
   /// Returns the number of pages of the ideal copy, two for each leaf.
-  [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves_; }
+  [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves_.value; }
   /// Returns the number of gatherings, including inserted ones.
-  [[nodiscard]] std::int64_t gatherings() const noexcept { return gatherings_; }
+  [[nodiscard]] std::int64_t gatherings() const noexcept { return gatherings_.value; }
   /// Returns an iterator to the first run; a formula is a range of its runs: `for (Run const& run : formula)`.
   [[nodiscard]] auto begin() const& noexcept BIFOLIUM_LIFETIMEBOUND { return runs_.begin(); }
   void begin() const&& = delete; // it would look at what goes

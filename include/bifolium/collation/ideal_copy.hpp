@@ -40,12 +40,12 @@ struct FoundLeaf {
 class IdealCopy {
   std::vector<Run> runs_;
   std::vector<std::int64_t> start_; // leaves before each run, and the total at the end
-  Letters letters_;
-  Alphabet alphabet_;
+  detail::Emptied<Letters> letters_;
+  detail::Emptied<Alphabet> alphabet_;
   detail::ChangedGatherings changed_;
   detail::NameIndex names_;
   std::vector<LeafOfBook> blanks_; // in order
-  std::int64_t gatherings_{};
+  detail::Emptied<std::int64_t> gatherings_;
 
 public:
   /// Makes the ideal copy of a formula.
@@ -58,7 +58,7 @@ public:
   /// Returns the number of pages, two for each leaf.
   [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves(); }
   /// Returns the number of gatherings in the runs, without inserted ones, which `Formula` counts.
-  [[nodiscard]] std::int64_t gatherings_of_runs() const noexcept { return gatherings_; }
+  [[nodiscard]] std::int64_t gatherings_of_runs() const noexcept { return gatherings_.value; }
   /// Returns the number of leaves of a gathering as folded, before any change. Precondition: the formula has the
   /// gathering.
   [[nodiscard]] int leaves_folded(GatheringAt at) const { return checked(at).leaves.at(at.index); }
@@ -72,13 +72,13 @@ public:
   [[nodiscard]] std::vector<Run> const& runs() const& noexcept BIFOLIUM_LIFETIMEBOUND { return runs_; }
   std::vector<Run> const& runs() const&& = delete; // it would look at what goes
   /// Returns the alphabet of the signatures.
-  [[nodiscard]] Alphabet alphabet() const noexcept { return alphabet_; }
+  [[nodiscard]] Alphabet alphabet() const noexcept { return alphabet_.value; }
   /// Returns which of J, U and W are used.
-  [[nodiscard]] Letters letters() const noexcept { return letters_; }
+  [[nodiscard]] Letters letters() const noexcept { return letters_.value; }
   /// Returns the signature of a gathering. Precondition: the formula has the gathering.
   [[nodiscard]] Signature signature(GatheringAt at) const {
     auto const& run = checked(at);
-    return run_member(run.first, run.last, at.index, alphabet_);
+    return run_member(run.first, run.last, at.index, alphabet());
   }
   /// Returns the gathering with a signature, or no value if there is none. A gathering with exactly this signature is
   /// preferred to one of another series.
@@ -168,7 +168,7 @@ private:
 };
 
 inline IdealCopy::IdealCopy(Formula const& formula)
-    : runs_{formula.runs()}, letters_{formula.letters()}, alphabet_{formula.alphabet()}, names_{runs_, alphabet_},
+    : runs_{formula.runs()}, letters_{formula.letters()}, alphabet_{formula.alphabet()}, names_{runs_, alphabet()},
       blanks_{formula.blanks()} {
   detail::ChangesOfFormula changes{formula};
   start_.reserve(runs_.size() + 1);
@@ -176,7 +176,7 @@ inline IdealCopy::IdealCopy(Formula const& formula)
   for (std::uint32_t r = 0; r < runs_.size(); ++r) {
     auto const& run = runs_[r];
     start_.push_back(number);
-    gatherings_ += run.gatherings;
+    gatherings_.value += run.gatherings;
     std::int64_t done = 0; // gatherings of the run that are counted
     while (changes.next_run() == r) {
       auto const at = changes.next_gathering();
@@ -244,9 +244,9 @@ inline std::optional<LeafOfBook> IdealCopy::conjugate(LeafOfBook const& leaf) co
 }
 
 inline std::optional<FoundGathering> IdealCopy::find(Signature const& name) const {
-  if (auto const exact = names_.find(runs_, name, alphabet_)) return FoundGathering{exact->gathering, exact->several};
+  if (auto const exact = names_.find(runs_, name, alphabet())) return FoundGathering{exact->gathering, exact->several};
   if (name.series() || name.duplicate() != Duplicate::none) return std::nullopt;
-  auto const other = names_.find_in_any_series(runs_, name, alphabet_);
+  auto const other = names_.find_in_any_series(runs_, name, alphabet());
   return other ? std::optional{FoundGathering{other->gathering, other->several, true}} : std::nullopt;
 }
 
@@ -254,7 +254,7 @@ inline std::optional<GatheringAt> IdealCopy::find_after(Signature const& name, G
   static_cast<void>(checked(at));
   for (auto r = at.run; r < runs_.size(); ++r) {
     auto const& run = runs_[r];
-    auto const place = detail::place_in_run(run.first, run.last, run.gatherings, name, alphabet_);
+    auto const place = detail::place_in_run(run.first, run.last, run.gatherings, name, alphabet());
     if (place && (r != at.run || *place > at.index)) return GatheringAt{r, *place};
   }
   return std::nullopt;

@@ -159,16 +159,16 @@ public:
     formula_->warnings_.push_back(error(doubt));
   }
   void format(Format format) {
-    if (formula_ != nullptr && !formula_->format_) formula_->format_ = format;
+    if (formula_ != nullptr && !formula_->format_.value) formula_->format_.value = format;
   }
   void second_format(Format format) {
-    if (formula_ != nullptr && !formula_->second_format_) formula_->second_format_ = format;
+    if (formula_ != nullptr && !formula_->second_format_.value) formula_->second_format_.value = format;
   }
   void paper_class(std::size_t from, std::size_t to) {
     if (formula_ != nullptr) formula_->paper_class_ = text_.substr(from, to - from);
   }
   void gathered(Cycle const& leaves) {
-    if (formula_ != nullptr && !formula_->gathered_) formula_->gathered_ = leaves;
+    if (formula_ != nullptr && !formula_->gathered_.value) formula_->gathered_.value = leaves;
   }
   /// Takes the name of a volume, for the part that begins or for the part before it.
   void label(std::uint32_t from, std::uint32_t to, bool begins) {
@@ -234,7 +234,8 @@ private:
     Formula second{Formula::Key{}};
     FormulaReader reader{text, &second, dialect.letters};
     Grammar<FormulaReader> grammar{text, dialect, limits, reader};
-    if (!grammar.read() || grammar.leaves() != first.leaves_ || grammar.gatherings() != first.gatherings_) return;
+    if (!grammar.read() || grammar.leaves() != first.leaves_.value || grammar.gatherings() != first.gatherings_.value)
+      return;
     if (second.warnings_.size() >= first.warnings_.size()) return;
     reader.finish(grammar.leaves(), grammar.gatherings());
     first = static_cast<Formula&&>(second);
@@ -250,9 +251,9 @@ private:
     formula_->warnings_.clear();
   }
   void finish(std::int64_t leaves, std::int64_t gatherings) {
-    formula_->letters_ = letters_;
-    formula_->leaves_ = leaves;
-    formula_->gatherings_ = gatherings;
+    formula_->letters_.value = letters_;
+    formula_->leaves_.value = leaves;
+    formula_->gatherings_.value = gatherings;
     if (!formula_->parts_.empty()) count_leaves_of_parts(formula_->parts_, *formula_);
     order_blanks();
   }
