@@ -11,6 +11,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/passage_grammar.hpp>
+#include <bifolium/collation/passage.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/unsigned_leaves_grammar.hpp>
+#include <bifolium/collation/passage.hpp>
 
 namespace bifolium {
 inline namespace v0 {

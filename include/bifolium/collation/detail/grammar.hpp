@@ -22,6 +22,7 @@
 
 #include <bifolium/collation/detail/formula_element.hpp>
 #include <bifolium/collation/detail/unplaced_grammar.hpp>
+#include <bifolium/collation/passage.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -10,6 +10,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/remark_grammar.hpp>
+#include <bifolium/collation/passage.hpp>
 
 namespace bifolium {
 inline namespace v0 {
