@@ -14,9 +14,14 @@
 /// are refused.
 #pragma once
 
+#include <bifolium/copy/detail/content_words.hpp>
+#include <bifolium/copy/detail/end_words.hpp>
 #include <bifolium/copy/detail/leaf_runs.hpp>
 #include <bifolium/copy/detail/list_passages.hpp>
-#include <bifolium/copy/detail/list_words.hpp>
+#include <bifolium/copy/detail/pair_words.hpp>
+#include <bifolium/copy/detail/state_words.hpp>
+#include <bifolium/copy/detail/whole_copy_words.hpp>
+#include <bifolium/copy/detail/words_between_leaves.hpp>
 #include <bifolium/copy/detail/words_like_leaves.hpp>
 
 namespace bifolium {
@@ -56,9 +61,7 @@ class LeavesReader : LeafRuns {
     if (!after_leaves && word == ":") return !names_gathering(book_, word); // Incomplet : manque A1
     if (after_leaves && is_word_before_state(word)) return true;
     if (after_leaves && !wanting_ && is_only_word(word)) return only_ = true;
-    constexpr std::string_view present[]{"present"sv,  "vorhanden"sv, "présent"sv,  "présents"sv,
-                                         "presente"sv, "presenti"sv,  "presentes"sv};
-    if (after_leaves && !wanting_ && is_any(without_point(word), present)) return true;
+    if (after_leaves && !wanting_ && is_row(without_point(word), words_for_present)) return true;
     return wanting_ && is_word_before_leaves(word);
   }
   /// Takes a word of "all after B4". Returns true if it was one.
@@ -387,9 +390,6 @@ private:
     }
     if (leaf) doubt(word, Problem::leaf_or_word);
     return false;
-  }
-  [[nodiscard]] static bool begins_word(char c) noexcept {
-    return is_latin_letter(c) || is_digit(c) || static_cast<unsigned char>(c) >= 0x80;
   }
   /// Returns where a parenthesis ends that begins with a word and has more than one: (A1 and B3). Returns 0 for any other.
   [[nodiscard]] std::size_t end_of_leaves(TextCursor const& cursor) const noexcept {

@@ -17,8 +17,8 @@
 /// may join: A-L, E8 and F1 lacking. A comma after it ends what it is said of: A1 missing, A8 missing.
 #pragma once
 
-#include <bifolium/copy/detail/words_before_leaves.hpp>
-#include <bifolium/core/ascii.hpp>
+#include <bifolium/copy/detail/leaves_before_word.hpp>
+#include <bifolium/copy/detail/state_words.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
@@ -28,7 +28,6 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-using namespace std::string_view_literals;
 
 /// A part of a list of leaves.
 struct ListPassage {
@@ -39,39 +38,6 @@ struct ListPassage {
   TextSpan word{};      ///< the word, if it comes after the leaves
   TextSpan imperfect{}; ///< the word before the passage that says that the copy is not whole, or empty
 };
-
-/// Returns true if the word is one of these, in capitals or small letters.
-template <std::size_t N>
-[[nodiscard]] constexpr bool is_any(std::string_view word, std::string_view const (&words)[N]) noexcept {
-  for (auto const one : words)
-    if (equal_in_any_case(word, one)) return true;
-  return false;
-}
-
-/// Takes words that say that a part of a leaf is wanting: A1 lacks lower corner. The leaf is there.
-[[nodiscard]] inline bool take_damage_phrase(TextCursor& cursor) noexcept {
-  auto c = cursor;
-  if (!absence_word(c.take_until(is_between_items)).before) return false;
-  constexpr std::string_view parts[]{"corner"sv,    "corners"sv,   "margin"sv,   "margins"sv,   "edge"sv,   "edges"sv,
-                                     "fore-edge"sv, "text"sv,      "headline"sv, "headlines"sv, "strip"sv,  "Ecke"sv,
-                                     "Rand"sv,      "catchword"sv, "coin"sv,     "angolo"sv,    "margine"sv};
-  bool part = false;
-  for (int words = 0; words < 6; ++words) {
-    auto next = c;
-    if (!next.take_blanks() || next.at_end()) break;
-    auto word = next.take_until(is_between_items);
-    bool const closes = word.ends_with(')');
-    while (word.ends_with('.') || word.ends_with(')')) word.remove_suffix(1);
-    if (word.empty() || word.find_first_of("0123456789(") != word.npos) return false;
-    part = is_any(word, parts);
-    c = next;
-    if (closes) c.go_to(c.at() - 1);
-    if (closes || c.at_end() || c.peek() == ',' || c.peek() == ';') break;
-  }
-  if (!part) return false;
-  cursor = c;
-  return true;
-}
 
 /// Finds the passages of a list, from the first to the last.
 class ListPassages {
@@ -99,25 +65,12 @@ class ListPassages {
     if (text.ends_with('.') && !text.ends_with("..")) text.remove_suffix(1);
     return text;
   }
-  /// Returns true for a word after which leaves are taken out of those before it.
-  [[nodiscard]] static bool is_exception(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"except"sv,  "excepting"sv, "save"sv,    "but"sv,    "außer"sv,
-                                       "ausser"sv,  "sauf"sv,      "eccetto"sv, "tranne"sv, "salvo"sv,
-                                       "excepto"sv, "behalve"sv,   "praeter"sv};
-    return is_any(word, words);
-  }
-  /// Returns true for a word before leaves that a copy lacks which formulas do not use: ohne, falto de.
-  [[nodiscard]] static bool is_without(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"ohne"sv,   "sans"sv,        "senza"sv,        "sin"sv,   "zonder"sv, "sine"sv,
-                                       "falto"sv,  "falta"sv,       "faltos"sv,       "priva"sv, "privo"sv,  "caret"sv,
-                                       "carens"sv, "desideratur"sv, "desiderantur"sv, "carece"sv};
-    return is_any(word, words);
-  }
-  /// Returns true for a word after one that the copy is not whole, with which it says what is wanting: incomplet des
-  /// feuillets A1 et A8.
-  [[nodiscard]] static bool is_of(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"des"sv, "du"sv, "de"sv, "del"sv, "delle"sv, "della"sv, "dei"sv, "di"sv};
-    return is_any(word, words);
+  /// Returns the number of bytes of the sign of a deletion with which an item begins: −E8, and -E8 at the beginning or
+  /// in parentheses, where it is between no leaves. Returns 0 if there is none.
+  [[nodiscard]] static std::size_t minus_at(std::string_view word, bool begins) noexcept {
+    constexpr std::string_view minus{"\xE2\x88\x92"};
+    if (word.starts_with(minus)) return word.size() > minus.size() ? minus.size() : 0;
+    return begins && word.starts_with('-') && word.size() > 1 ? 1 : 0;
   }
   /// Returns true if leaves that are wanting come directly before an exception at `from`.
   [[nodiscard]] bool excepts_from_wanting(std::size_t from) const noexcept {
@@ -127,77 +80,7 @@ class ListPassages {
   /// Returns true if the passage up to `to` says that nothing is wanting: lacks nothing but A1.
   [[nodiscard]] bool says_nothing(std::size_t to) const noexcept {
     auto const text = cursor_.text();
-    constexpr std::string_view words[]{"nothing"sv, "none"sv};
-    return is_any(trimmed(text, {passage_.text.from, to}, " ,;:(").of(text), words);
-  }
-  /// Returns the number of bytes of the sign of a deletion with which an item begins: −E8, and -E8 at the beginning or
-  /// in parentheses, where it is between no leaves. Returns 0 if there is none.
-  [[nodiscard]] static std::size_t minus_at(std::string_view word, bool begins) noexcept {
-    constexpr std::string_view minus{"\xE2\x88\x92"};
-    if (word.starts_with(minus)) return word.size() > minus.size() ? minus.size() : 0;
-    return begins && word.starts_with('-') && word.size() > 1 ? 1 : 0;
-  }
-  /// Returns true for a word beside the name of a leaf: the, final, blank, is.
-  [[nodiscard]] static bool is_beside_leaf(std::string_view word) noexcept {
-    if (word.starts_with('(') && word.ends_with(')')) word = word.substr(1, word.size() - 2);
-    while (word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
-    constexpr std::string_view words[]{"also"sv, "after"sv, "before"sv};
-    return is_blank_word(word) || (word.size() > 1 && is_linking_word(word)) || is_doubting_word(word) ||
-           number_of_word(word).has_value() || is_any(word, words);
-  }
-  /// Returns true for a word with which the name of a leaf may begin: the final blank K8.
-  [[nodiscard]] static bool begins_name(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"first"sv, "last"sv, "final"sv, "all"sv, "everything"sv};
-    return is_any(word, words) || begins_leaf(word);
-  }
-  /// Returns true if & or e before the cursor joins something after it: before a comma or at the end it is a gathering.
-  [[nodiscard]] static bool joins(TextCursor after) noexcept {
-    after.take_blanks();
-    return !after.at_end() && after.peek() != ',' && after.peek() != ';';
-  }
-  /// Returns how many parentheses more a word opens than it closes: 1 for (G4 and ((*)4, none for (*)4.
-  [[nodiscard]] static int opened_in(std::string_view word) noexcept {
-    int open = 0;
-    for (char const c : word) open += c == '(' ? 1 : c == ')' ? -1 : 0;
-    return open;
-  }
-  /// Returns true for a word with which a parenthesis closes. The marks )( and :) close none.
-  [[nodiscard]] static bool closes(std::string_view word) noexcept {
-    return word.ends_with(')') && !word.ends_with(":)") && opened_in(word) < 0;
-  }
-  /// Returns where the leaves begin of which a word at `to` is said: the last of the passage, and those that "and" joins
-  /// to it.
-  [[nodiscard]] std::size_t group_before(std::size_t to) const noexcept {
-    TextCursor c{cursor_.text().substr(0, to), passage_.text.from};
-    auto group = to;
-    bool named = true, joined = false; // whether a leaf is named; "and" comes before
-    while (true) {
-      c.take_while(is_between_items);
-      if (c.at_end()) return group;
-      auto const from = c.at();
-      auto const word = take_until_beside_names(c, is_between_items);
-      bool const run = word.size() > 1 && is_word_of_run(word); // a is a gathering, too
-      if (run || (joins_leaves(word) && (word.size() > 1 || joins(c)))) {
-        joined = true;
-        continue;
-      }
-      bool const first = begins_name(word) || is_plural_blank_word(word), beside = !first && is_beside_leaf(word);
-      if (!beside && named && !joined) group = from, named = false;
-      if (!beside && !first) named = true;
-      joined = joined && (beside || first);
-    }
-  }
-  /// Returns where the leaves end before "is wanting", "are also wanting".
-  [[nodiscard]] std::size_t end_of_leaves(std::size_t to) const noexcept {
-    auto const text = cursor_.text();
-    for (bool any = true; any;) {
-      while (to > 0 && (text[to - 1] == ',' || blank_before(text, to) != 0)) // the beginning is not looked at each time
-        to = text[to - 1] == ',' ? to - 1 : before_blanks(text, to);
-      any = false;
-      for (std::string_view const one : {"is", "are", "also", "both", "ist", "sind", "est", "sont", "sono"})
-        if (text.substr(0, to).ends_with(one) && blank_before(text, to - one.size()) != 0) to -= one.size(), any = true;
-    }
-    return to;
+    return is_row(trimmed(text, {passage_.text.from, to}, " ,;:(").of(text), nothing_words);
   }
   /// Ends the passage before leaves that a word after them calls wanting. Returns no value if it is not said of leaves
   /// before it.
@@ -212,8 +95,8 @@ class ListPassages {
     while (next_word.ends_with(':')) next_word.remove_suffix(1);
     bool const excepts = is_exception(next_word);
     if (passage_.wanting || !(closes || comma || excepts || rest.at_end() || rest.peek() == ';')) return std::nullopt;
-    auto const leaves = closes ? inside_ : group_before(word.from);
-    auto const end = end_of_leaves(word.from);
+    auto const leaves = closes ? inside_ : group_before(cursor_.text(), passage_.text.from, word.from);
+    auto const end = end_before_wanting(cursor_.text(), word.from);
     if (end <= leaves) return std::nullopt; // only separators stand before the word
     ListPassage const group{{leaves, end}, true, false, !closes, word};
     if (trimmed(cursor_.text(), group.text, " ,;").from >= word.from) return std::nullopt; // no leaves
@@ -309,7 +192,8 @@ public:
         cursor_ = phrase;
         continue;
       }
-      if (exception || absence_word(word).before || is_without(word) || (described && is_of(word))) {
+      if (exception || absence_word(word).before || is_row(word, without_words) ||
+          (described && is_row(word, words_for_of))) {
         if (opens) open_parenthesis();
         return turn(from, cursor_.at(), true, exception && excepts_from_wanting(from));
       }
@@ -321,7 +205,7 @@ public:
           cursor_.go_to(end);
           return turn(from, end, true, passage_.except);
         }
-      if (in_parentheses_ && closes(whole)) {
+      if (in_parentheses_ && closes_parenthesis(whole)) {
         in_parentheses_ = false;
         return turn(cursor_.at() - 1, cursor_.at(), wanting_outside_);
       }

@@ -16,11 +16,19 @@ namespace detail {
 
 /// Returns true between the items of a list.
 [[nodiscard]] constexpr bool is_between_items(char32_t c) noexcept { return is_space(c) || c == ',' || c == ';'; }
-/// Returns true if the word is a row of the table, in capitals or small letters.
+/// Returns true for a byte with which a word or a number may begin.
+[[nodiscard]] constexpr bool begins_word(char c) noexcept {
+  return is_latin_letter(c) || is_digit(c) || static_cast<unsigned char>(c) >= 0x80;
+}
+/// Returns true if the word is a row of the table, in capitals or small letters. Most rows begin otherwise: with this bit
+/// a capital is the small letter.
 template <std::size_t N>
 [[nodiscard]] constexpr bool is_row(std::string_view word, char const* const (&table)[N]) noexcept {
+  constexpr auto small_bit = 0x20;
+  if (word.empty()) return false;
+  auto const first = word[0] | small_bit, second = (word.size() > 1 ? word[1] : '\0') | small_bit;
   for (auto const* const row : table)
-    if (equal_in_any_case(word, row)) return true;
+    if ((row[0] | small_bit) == first && (row[1] | small_bit) == second && equal_in_any_case(word, row)) return true;
   return false;
 }
 /// English, then German, French, Italian, Spanish and Dutch.
@@ -146,6 +154,25 @@ inline constexpr int most_words_before_name = 4;
   bool const number = is_leaf_noun(name) && after.take_blanks() &&
                       (after.at_digit() || is_roman_folio(book, take_until_beside_names(after, ends)));
   if (!number && !names_gathering(book, name) && !find_reference(book, name)) return false;
+  cursor = c;
+  return true;
+}
+/// Takes a word for leaves before a number: f. 3, leaves 3-4, ff. v-vii. Returns true if it was taken. In a book with a gathering f
+/// only f. is that word, in small letters and with its point.
+[[nodiscard]] inline bool take_word_before_number(TextCursor& cursor, IdealCopy const& book) {
+  auto c = cursor;
+  auto word = c.take_until(is_between_items);
+  if (word.starts_with('(')) word.remove_prefix(1);
+  if (!is_leaf_noun(word) || !c.take_blanks()) return false;
+  if (!c.at_digit()) { // f. xii; in a book with a gathering x it is also leaf x2
+    auto after = c;
+    auto const numeral =
+        take_until_beside_names(after, [](char32_t one) { return is_between_items(one) || is_dash(one); });
+    if (!is_roman_folio(book, numeral)) return false;
+  }
+  auto const bare = without_point(word);
+  bool const folio = bare.size() < word.size() && word[0] == 'f';
+  if (bare.size() <= 2 && !folio && names_gathering(book, bare)) return false;
   cursor = c;
   return true;
 }

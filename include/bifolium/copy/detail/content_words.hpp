@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+/// Words for what is printed on a leaf, which catalogues add to its name, A1 (title), or write in its place (common
+/// practice, no source). The formula does not say on which leaf a title or a privilege is, so beside a name they say
+/// nothing, and alone they name no leaf.
+#pragma once
+
+#include <bifolium/copy/detail/words_before_leaves.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Words for what is printed on a leaf.
+inline constexpr char const* content_words[]{
+    "title",      "half-title", "title-page", "title-leaf", "half",          "t.p",           "frontispiece",
+    "dedication", "errata",     "colophon",   "imprint",    "imprimatur",    "privilege",     "license",
+    "licence",    "contents",   "index",      "preface",    "advertisement", "advertisements"};
+/// Words that stand beside those: title page, title leaf.
+inline constexpr char const* words_beside_contents[]{"page", "leaf"};
+/// Words for pages and leaves that are counted.
+inline constexpr char const* page_and_leaf_words[]{"p", "pp", "page", "pages", "leaf", "leaves"};
+
+/// Returns true for a word for what is printed on a leaf.
+[[nodiscard]] inline bool is_content_word(std::string_view word) noexcept { return is_row(word, content_words); }
+/// Returns true for a word that counts pages or leaves, or says what is on them, and does not name a leaf.
+[[nodiscard]] inline bool names_no_leaf(std::string_view word) noexcept {
+  while (word.ends_with(')') || word.ends_with('.') || word.ends_with(':')) word.remove_suffix(1);
+  if (word.starts_with('(')) word.remove_prefix(1);
+  if (is_row(word, page_and_leaf_words)) return true;
+  TextCursor cursor{word};
+  if (cursor.take("pp.") || cursor.take("p.")) return cursor.at_digit(); // p.5
+  return is_content_word(word) || number_of_word(word).has_value() || whole_number(word, 999'999'999).has_value();
+}
+/// Takes a remark in parentheses that says what is printed on the leaves before it: (title), (title page).
+[[nodiscard]] inline bool take_content_remark(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  if (!c.take('(')) return false;
+  for (bool any = false;; any = true) {
+    c.take_blanks();
+    if (any && c.take(')')) break;
+    auto word = c.take_until([](char32_t one) { return is_space(one) || one == ')'; });
+    while (word.ends_with('.') || word.ends_with(',')) word.remove_suffix(1);
+    bool const beside = is_row(word, words_beside_contents) || equal_in_any_case(word, "and");
+    if (!is_content_word(word) && !(any && beside)) return false;
+  }
+  cursor = c;
+  return true;
+}
+/// Returns the word without the parentheses round it: (A1).
+[[nodiscard]] inline std::string_view in_parentheses(std::string_view word) noexcept {
+  bool const enclosed = word.size() > 2 && word.starts_with('(') && word.ends_with(')') &&
+                        word.substr(1, word.size() - 2).find_first_of("()") == word.npos;
+  return enclosed ? word.substr(1, word.size() - 2) : word;
+}
+/// Takes words for what is printed on a leaf if the name of the leaf comes after them: title page (A1).
+[[nodiscard]] inline bool take_content_before_leaf(TextCursor& cursor, IdealCopy const& book) {
+  auto c = cursor;
+  for (bool any = false;; any = true) {
+    auto next = c;
+    auto const word = next.take_until(is_between_items);
+    if (is_content_word(word) || (any && is_row(word, words_beside_contents))) {
+      next.take_blanks();
+      c = next;
+      continue;
+    }
+    auto const name = in_parentheses(word);
+    if (!any || name.empty() || names_gathering(book, name) || !find_reference(book, name)) return false;
+    cursor = c;
+    return true;
+  }
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

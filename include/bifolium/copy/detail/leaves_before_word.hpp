@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+/// The leaves of which a word after them says that they are wanting: A-L, E8 and F1 are lacking. It is said of the last
+/// name, and of those that "and" joins to it, so the names are looked for from the beginning of the passage: from its end
+/// nobody can tell whether e is a name or joins two. A parenthesis round them says more clearly what is meant.
+#pragma once
+
+#include <bifolium/copy/detail/passage_words.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Words between leaves and the word that says that they are wanting: A1 is lacking. In any case of letters they would be names.
+inline constexpr std::string_view words_before_wanting_after[]{"is",   "are", "also", "both", "ist",
+                                                               "sind", "est", "sont", "sono"};
+
+/// Returns true if & or e before the cursor joins something after it: before a comma or at the end it is a gathering.
+[[nodiscard]] inline bool joins_something(TextCursor after) noexcept {
+  after.take_blanks();
+  return !after.at_end() && after.peek() != ',' && after.peek() != ';';
+}
+/// Returns where the leaves begin of which a word at `to` is said: the last of the passage, and those that "and" joins
+/// to it.
+[[nodiscard]] inline std::size_t group_before(std::string_view text, std::size_t from, std::size_t to) noexcept {
+  TextCursor c{text.substr(0, to), from};
+  auto group = to;
+  bool named = true, joined = false; // whether a leaf is named; "and" comes before
+  while (true) {
+    c.take_while(is_between_items);
+    if (c.at_end()) return group;
+    auto const here = c.at();
+    auto const word = take_until_beside_names(c, is_between_items);
+    bool const run = word.size() > 1 && is_word_of_run(word); // a is a gathering, too
+    if (run || (joins_leaves(word) && (word.size() > 1 || joins_something(c)))) {
+      joined = true;
+      continue;
+    }
+    bool const first = begins_name(word) || is_plural_blank_word(word), beside = !first && is_beside_leaf(word);
+    if (!beside && named && !joined) group = here, named = false;
+    if (!beside && !first) named = true;
+    joined = joined && (beside || first);
+  }
+}
+/// Returns where the leaves end before "is wanting", "are also wanting".
+[[nodiscard]] inline std::size_t end_before_wanting(std::string_view text, std::size_t to) noexcept {
+  for (bool any = true; any;) {
+    while (to > 0 && (text[to - 1] == ',' || blank_before(text, to) != 0)) // the beginning is not looked at each time
+      to = text[to - 1] == ',' ? to - 1 : before_blanks(text, to);
+    any = false;
+    for (std::string_view const one : words_before_wanting_after)
+      if (text.substr(0, to).ends_with(one) && blank_before(text, to - one.size()) != 0) to -= one.size(), any = true;
+  }
+  return to;
+}
+/// Returns how many parentheses more a word opens than it closes: 1 for (G4 and ((*)4, none for (*)4.
+[[nodiscard]] inline int opened_in(std::string_view word) noexcept {
+  int open = 0;
+  for (char const c : word) open += c == '(' ? 1 : c == ')' ? -1 : 0;
+  return open;
+}
+/// Returns true for a word with which a parenthesis closes. The marks )( and :) close none.
+[[nodiscard]] inline bool closes_parenthesis(std::string_view word) noexcept {
+  return word.ends_with(')') && !word.ends_with(":)") && opened_in(word) < 0;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
