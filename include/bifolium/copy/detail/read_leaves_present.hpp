@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/copy/detail/leaves_reader.hpp>
+#include <bifolium/copy/detail/list_passages.hpp>
 #include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/partition_point.hpp>
 #include <bifolium/core/read_utf8.hpp>
@@ -178,6 +179,7 @@ class PassagesReader {
   std::string_view text_;
   LeavesReader there_, wanting_, kept_; // kept: taken out of those that are wanting
   std::vector<LeavesSaid> after_{}, excepted_{}, lost_{};
+  LeavesPresent result_{}, lacks_{}, excepts_{}; // what the three have read, at the end of the list
   bool says_wanting_{false};
   std::size_t before_{0}; // where the passage before ended
   TextSpan word_{};       // the word after which leaves are wanting
@@ -192,17 +194,17 @@ class PassagesReader {
     before_ = passage.text.to;
     says_wanting_ = says_wanting_ || passage.wanting;
     auto& reader = passage.except ? kept_ : passage.wanting ? wanting_ : there_;
-    auto const from = reader.result().spans.size();
+    auto const from = reader.size();
     if (auto const wrong = reader.read(passage.text, all_but)) return *wrong;
-    auto const& spans = reader.result().spans;
-    ends = !imperfect_.take(passage, !passage.wanting && spans.size() > from);
+    ends = !imperfect_.take(passage, !passage.wanting && reader.size() > from);
     if (ends && there_.says_only()) imperfect_ = {}, ends = false; // fragment: B2-7 only
-    if (passage.except && spans.size() == from) return error(Problem::not_a_reference, {before_, before_});
+    if (passage.except && reader.size() == from) return error(Problem::not_a_reference, {before_, before_});
     auto const words = trimmed(text_, passage.text, " ,;:().");
+    if (!passage.wanting) return {};
+    auto const& spans = reader.spans();
     for (auto i = from; i < spans.size(); ++i) {
       if (passage.after && there_.begun()) after_.push_back({spans[i], passage.word});
-      if (passage.wanting && !passage.except) lost_.push_back({spans[i], words});
-      if (passage.except) excepted_.push_back({spans[i], words});
+      (passage.except ? excepted_ : lost_).push_back({spans[i], words});
     }
     return {};
   }
@@ -211,15 +213,15 @@ class PassagesReader {
     if (!imperfect_.open().empty()) return error(Problem::leaves_not_named, imperfect_.open());
     auto const blank = trimmed(text_, {0, text_.size()}, " "); // of a list that names nothing: this copy
     if (!there_.begun() && !says_wanting_ && !blank.empty()) return error(Problem::leaves_not_named, blank);
-    there_.settle(), wanting_.settle(), kept_.settle();
-    if (auto const wrong = there_.settle_counts()) return *wrong;
-    if (auto const other = take_out(book_, excepted_, wanting_.result().spans))
+    result_ = there_.finish(), lacks_ = wanting_.finish(), excepts_ = kept_.finish();
+    if (auto const wrong = there_.settle_counts(result_)) return *wrong;
+    if (auto const other = take_out(book_, excepted_, lacks_.spans))
       return error(Problem::exception_of_nothing, *other);
-    bool const only_states = there_.only_states();
-    if (auto const unclear = only_states ? std::nullopt : find_unclear(after_, there_.result().spans))
+    bool const only_states = there_.only_states(result_);
+    if (auto const unclear = only_states ? std::nullopt : find_unclear(after_, result_.spans))
       return error(Problem::wanting_after_leaves, *unclear);
-    settle_states(book_, there_.result());
-    if (only_states) complete_stated(book_, text_, there_.result(), !says_wanting_);
+    settle_states(book_, result_);
+    if (only_states) complete_stated(book_, text_, result_, !says_wanting_);
     if (!says_wanting_ || wanting_.begun()) return {};
     // K8 wanting: which of the leaves before the word are meant, a list does not say
     return there_.begun() ? error(Problem::wanting_after_leaves, word_)
@@ -228,10 +230,10 @@ class PassagesReader {
 
   /// Doubts a list that says what is there and what is wanting, and leaves others out: in A-K, lacks L of a book with π
   /// before A the leaves of π may be there. In A-K, lacks B4 nothing is left out: the one is taken from the other.
-  void doubt_unnamed(LeavesPresent& result) const {
-    SpansByNumber const there{result.spans};
+  void doubt_unnamed() {
+    SpansByNumber const there{result_.spans};
     LeavesSaid const* first = nullptr;
-    auto named = result.spans;
+    auto named = result_.spans;
     for (auto const& one : lost_) {
       if (!one.leaves.in_ideal()) continue;
       named.push_back(one.leaves);
@@ -239,7 +241,7 @@ class PassagesReader {
     }
     auto const left = first == nullptr ? 0 : book_.leaves() - SpansByNumber{named}.leaves();
     if (left > 0)
-      result.doubts.push_back(
+      result_.doubts.push_back(
           error_at(Problem::leaves_left_out, place_in(text_, first->words.from), first->words.of(text_), left));
   }
 
@@ -258,15 +260,14 @@ public:
       if (auto const wrong = take(*passage, following && following->except, ends)) return *wrong;
     }
     if (auto const wrong = settle()) return *wrong;
-    auto& result = there_.result();
-    if (!says_wanting_) return static_cast<LeavesPresent&&>(result);
-    if (there_.begun()) doubt_unnamed(result);
-    if (!there_.begun() && book_.leaves() > 0) result.spans.push_back(span_of_numbers(book_, 1, book_.leaves()));
-    result.spans = WantingRemover{book_, wanting_.result().spans}.remove_from(result.spans);
-    for (auto const* more : {&wanting_.result().doubts, &kept_.result().doubts})
-      result.doubts.insert(result.doubts.end(), more->begin(), more->end());
-    merge_sort(result.doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
-    return static_cast<LeavesPresent&&>(result);
+    if (!says_wanting_) return static_cast<LeavesPresent&&>(result_);
+    if (there_.begun()) doubt_unnamed();
+    if (!there_.begun() && book_.leaves() > 0) result_.spans.push_back(span_of_numbers(book_, 1, book_.leaves()));
+    result_.spans = WantingRemover{book_, lacks_.spans}.remove_from(result_.spans);
+    for (auto const* more : {&lacks_.doubts, &excepts_.doubts})
+      result_.doubts.insert(result_.doubts.end(), more->begin(), more->end());
+    merge_sort(result_.doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
+    return static_cast<LeavesPresent&&>(result_);
   }
 };
 

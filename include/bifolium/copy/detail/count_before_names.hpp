@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+/// A number of leaves or gatherings before their names: two leaves (A1 and B3), 4 leaves: A1, A8, B4.5. The names say which
+/// leaves are wanting, so the number adds nothing, but one that is not that of the names shows a slip in one of them. A
+/// number without names after it says nothing of which leaves it counts, and is not taken.
+#pragma once
+
+#include <bifolium/copy/detail/list_so_far.hpp>
+#include <bifolium/copy/detail/words_before_leaves.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class CountBeforeNames {
+  struct Count {
+    std::string_view word{};
+    int leaves{};
+    std::size_t from{}; // the spans after it
+    TextPlace place{};
+  };
+  ListSoFar& list_;
+  std::optional<Count> count_{};
+
+public:
+  explicit CountBeforeNames(ListSoFar& list) : list_{list} {}
+
+  /// Takes a number of leaves or gatherings before their names.
+  bool take(TextCursor& cursor) {
+    auto const& book = list_.book;
+    auto c = cursor;
+    auto word = c.take_until(is_between_items);
+    if (is_article(word) && c.take_blanks()) word = c.take_until(is_between_items);
+    auto const number = number_beside_leaves(word);
+    if (!number || !c.take_blanks()) return false;
+    auto noun = c.take_until(is_between_items);
+    while (noun.ends_with(':')) noun.remove_suffix(1);
+    bool const gatherings = is_row(without_point(noun), gathering_nouns);
+    if (!is_leaf_noun(noun) && !gatherings) return false;
+    while (c.take_blanks() || c.take(':') || c.take(',')) continue;
+    auto name = c;
+    static_cast<void>(name.take('('));
+    auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one) || one == ')' || one == '.'; };
+    auto const first = take_until_beside_names(name, ends);
+    if (!names_gathering(book, first) && !find_reference(book, first)) return false;
+    check();
+    list_.leaves.close();
+    auto const place = [&] { return list_.doubt_places.place(list_.text, list_.position(word)); };
+    if (!gatherings) count_ = {word, *number, list_.leaves.size(), place()};
+    cursor = c;
+    return true;
+  }
+  /// Doubts a number of leaves that is not that of the leaves named after it.
+  void check() {
+    if (!count_) return;
+    list_.leaves.close();
+    auto const& spans = list_.leaves.spans();
+    std::int64_t leaves = 0;
+    for (auto i = count_->from; i < spans.size(); ++i) leaves += spans[i].leaves();
+    if (leaves != count_->leaves)
+      list_.doubts.push_back(error_at(Problem::leaves_miscounted, count_->place, count_->word, leaves));
+    count_.reset();
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

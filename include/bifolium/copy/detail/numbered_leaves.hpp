@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: MIT
+/// Leaves that a number alone names. After a word for leaves it counts in the book, f. 3 or leaves v-vii, and after a leaf
+/// in the gathering of that leaf, B3,6. A gathering can have a number for its name, too, and 2r can be the recto of leaf 2,
+/// so what the book has as a gathering is that unless a word before it says something else; what could be either is doubted.
+#pragma once
+
+#include <bifolium/copy/detail/leaf_runs.hpp>
+#include <bifolium/copy/detail/words_before_leaves.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class NumberedLeaves {
+  ListSoFar& list_;
+  LeafRuns& runs_;
+  static constexpr auto most_figure = LeafRuns::most_figure;
+
+  std::optional<Error> by_number(std::string_view word, std::int64_t from, std::int64_t to) {
+    if (from < 1 || to > list_.book.leaves()) return list_.error(Problem::reference_not_in_book, word);
+    if (to < from) return list_.error(Problem::run_goes_backwards, word);
+    LeafSpan const leaves[]{span_of_numbers(list_.book, from, to)};
+    list_.leaves.place(leaves);
+    list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), word);
+    list_.last = leaves[0].last;
+    list_.figures = FiguresAfter::of_book;
+    return {};
+  }
+  /// Returns true if a number alone, or two, can be leaves after the last item: 3 in B2,3.
+  [[nodiscard]] bool are_next(std::int64_t from, std::int64_t to) const {
+    if (list_.figures == FiguresAfter::of_book) return from >= 1 && from <= to && to <= list_.book.leaves();
+    int most = 0;
+    auto const& beside = *list_.beside;
+    auto const first = leaf_of_figure(list_.book, beside, from, most);
+    auto const last = leaf_of_figure(list_.book, beside, to, most);
+    return first && last && beside < *first && *first <= *last;
+  }
+  /// Reads leaves that are named by a number alone, or two, after another leaf.
+  std::optional<Error> next(std::string_view word, std::int64_t from, std::int64_t to) {
+    if (list_.figures == FiguresAfter::of_book) return by_number(word, from, to);
+    auto const first = runs_.figure_end(*list_.beside, from, word);
+    if (!first) return first.error();
+    auto const last = runs_.figure_end(*list_.beside, to, word);
+    if (!last) return last.error();
+    if (!(*list_.beside < *first->leaf)) return list_.error(Problem::run_goes_backwards, word);
+    auto const wrong = runs_.between(word, *first, *last);
+    if (!wrong) list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), word);
+    return wrong;
+  }
+  /// Returns true for the number of a leaf, perhaps with its side: 2, 2r.
+  [[nodiscard]] static bool is_number_of_leaf(std::string_view word) noexcept {
+    if (word.size() > 1 && std::string_view{"abrv"}.find(word.back()) != word.npos) word.remove_suffix(1);
+    return whole_number(word, most_figure).has_value();
+  }
+
+public:
+  NumberedLeaves(ListSoFar& list, LeafRuns& runs) : list_{list}, runs_{runs} {}
+
+  /// Reads one leaf, or those from one to another: by number if they can be numbers, else by name. `tail` is the last of
+  /// them. `word_for_leaves` is the first letter of the word before them, of f. 3 or leaf 3, or a zero byte.
+  std::optional<Error> read(std::string_view word, std::string_view head, std::optional<std::string_view> tail,
+                            char word_for_leaves, bool leaf_said) {
+    bool const numbered = head.starts_with("f.");
+    auto const number = [&](std::string_view one) -> std::optional<std::int64_t> {
+      bool const roman = word_for_leaves != '\0' && is_roman_folio(list_.book, one);
+      return roman ? std::optional{std::int64_t{roman_numeral(one)->value}} : whole_number(one, most_figure);
+    };
+    auto const from = number(numbered ? head.substr(2) : head);
+    auto const to = tail ? number(*tail) : from;
+    bool const roman = from && is_latin_letter(head[0]) && !numbered;
+    if (roman && find_reference(list_.book, head)) list_.doubt(word, Problem::leaf_or_word); // f. xij, or x2
+    if (roman) return !to ? list_.error(Problem::not_a_reference, word) : by_number(word, *from, *to);
+    if (numbered) return !from || !to ? list_.error(Problem::not_a_reference, word) : by_number(word, *from, *to);
+    bool const said = word_for_leaves != '\0' && is_number_of_leaf(head) && is_number_of_leaf(tail.value_or(head));
+    runs_.begin_item(leaf_said, said);
+    bool const named =
+        (from || said) && names_gathering(list_.book, head) && names_gathering(list_.book, tail.value_or(head));
+    if (said && named && word_for_leaves == 'l') list_.doubt(word, Problem::name_in_two_ways); // leaf 2r
+    if (!from || list_.figures == FiguresAfter::none) return runs_.run(word, head, tail);
+    // the 6 of B3,6, or a gathering 6
+    bool const either = named && !said;
+    if (either && !(to && are_next(*from, *to))) return runs_.run(word, head, tail);
+    if (!to) return list_.error(Problem::not_a_reference, word);
+    if (either) list_.doubt(word, Problem::name_in_two_ways);
+    return next(word, *from, *to);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: MIT
+/// Leaves that a list does not name but gives by their place: all of the book, its first and last leaves, all after B4, the
+/// inner bifolium of B. Catalogues write so of copies that lack an end, where the names would have to be looked up.
+#pragma once
+
+#include <bifolium/copy/detail/end_words.hpp>
+#include <bifolium/copy/detail/leaf_runs.hpp>
+#include <bifolium/copy/detail/pair_words.hpp>
+#include <bifolium/copy/detail/whole_copy_words.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class PartsOfBook {
+  ListSoFar& list_;
+  LeafRuns& runs_;
+  enum class All : std::uint8_t { no, leaves, after, before } all_{}; // what was read of "all after"
+  std::optional<std::size_t> whole_{}; // the span of all leaves that "complete" stands for
+
+  [[nodiscard]] std::int64_t gatherings() const noexcept {
+    std::int64_t sum = 0;
+    for (auto const& run : list_.book.runs()) {
+      sum += run.gatherings;
+      if (sum > most_leaves_in_gathering) break; // no more are counted
+    }
+    return sum;
+  }
+  /// Places gatherings at an end of the book.
+  void place_gatherings(EndsOfBook const& ends) {
+    auto const& book = list_.book;
+    auto const& runs = book.runs();
+    bool const first = ends.first > 0;
+    std::int64_t left = first ? ends.first : ends.last;
+    auto leaves = NumbersOfLeaves{1, book.leaves()};
+    for (std::size_t i = 0; i < runs.size() && left > 0; ++i) {
+      auto const r = static_cast<std::uint32_t>(first ? i : runs.size() - 1 - i);
+      auto const taken = left < runs[r].gatherings ? left : runs[r].gatherings;
+      auto const at = GatheringAt{r, first ? taken - 1 : runs[r].gatherings - taken};
+      (first ? leaves.to : leaves.from) = first ? book.numbers_of(at).to : book.numbers_of(at).from;
+      left -= taken;
+    }
+    if (leaves.from <= leaves.to) list_.place_numbers(leaves.from, leaves.to);
+  }
+
+public:
+  PartsOfBook(ListSoFar& list, LeafRuns& runs) : list_{list}, runs_{runs} {}
+
+  /// Takes a word of "all after B4". Returns true if it was one.
+  [[nodiscard]] bool is_of_all(std::string_view word) {
+    if (!list_.wanting) return false;
+    if (all_ == All::no && (word == "all" || word == "everything")) return all_ = All::leaves, true;
+    if (all_ == All::leaves && word == "after") return all_ = All::after, true;
+    if (all_ == All::leaves && word == "before") return all_ = All::before, true;
+    if (all_ == All::leaves && word == "of") return all_ = All::no, true; // all of B
+    return false;
+  }
+  /// Ends an item of leaves that are wanting: takes all leaves after or before it for it, if "all after" was said.
+  void end_all(bool in_ideal) {
+    auto const all = all_;
+    all_ = All::no;
+    if (!in_ideal || (all != All::after && all != All::before)) return;
+    auto& leaves = list_.leaves;
+    leaves.close();
+    auto const first = leaves.spans()[leaves.item_from()].from, last = leaves.spans()[leaves.item_to() - 1].to;
+    leaves.remove_item();
+    if (all == All::after && last < list_.book.leaves()) list_.place_numbers(last + 1, list_.book.leaves());
+    if (all == All::before && first > 1) list_.place_numbers(1, first - 1);
+  }
+  /// Takes "all" for all leaves of the book, before an exception: lacks all but A1.
+  void end_all_but() {
+    if (all_ != All::leaves) return;
+    all_ = All::no, list_.begun = true;
+    if (list_.book.leaves() > 0) place_all();
+  }
+  /// Returns true after "all" or "all after", where a name must come.
+  [[nodiscard]] bool expects_name() const noexcept { return all_ != All::no; }
+  /// Places all leaves of the book. Precondition: it has leaves.
+  void place_all() {
+    list_.begun = true;
+    list_.place_numbers(1, list_.book.leaves());
+  }
+  /// Takes a word for all leaves of the book: complete, all leaves.
+  bool take_whole(TextCursor& cursor) {
+    if (list_.wanting || list_.book.leaves() == 0 || !take_whole_book(cursor)) return false;
+    place_all();
+    whole_ = list_.leaves.item_from();
+    return true;
+  }
+  /// Takes words for leaves at the ends of the book, where leaves are wanting. Returns false if there are none, or more
+  /// leaves than the book has.
+  bool take_end(TextCursor& cursor) {
+    auto const& book = list_.book;
+    auto after = cursor;
+    bool const may = all_ == All::no && list_.wanting && begins_word(cursor.peek());
+    auto const ends = may ? take_ends_of_book(after) : std::nullopt;
+    if (!ends || ends->first > book.leaves() || ends->last > book.leaves()) return false;
+    if (ends->gatherings && ends->first + ends->last > gatherings()) return false;
+    cursor = after;
+    if (ends->before_name) return true;
+    list_.begun = true;
+    if (ends->gatherings) return place_gatherings(*ends), true;
+    if (ends->first > 0) list_.place_numbers(1, ends->first);
+    if (ends->last > 0) list_.place_numbers(book.leaves() + 1 - ends->last, book.leaves());
+    return true;
+  }
+  /// Takes the inmost or the outmost pair of leaves of a gathering.
+  bool take_pair(TextCursor& cursor) {
+    auto const& book = list_.book;
+    auto c = cursor;
+    auto const pair = take_pair_of_gathering(c, book);
+    if (!pair) return false;
+    auto const named = runs_.end_of_run(pair->gathering, list_.last);
+    if (!named) return false;
+    auto const folded = book.leaves_folded(named->gathering);
+    if (folded < 2 || folded % 2 != 0 || book.numbers_of(named->gathering) != named->numbers) return false;
+    auto const first = pair->inner ? folded / 2 : 1;
+    list_.leaves.close();
+    LeafSpan const leaves[]{span_of_leaf(book, {named->gathering, first}),
+                            span_of_leaf(book, {named->gathering, folded + 1 - first})};
+    list_.leaves.place(leaves);
+    list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), pair->gathering);
+    list_.begun = true, list_.last = leaves[1].last, list_.figures = FiguresAfter::none, cursor = c;
+    return true;
+  }
+  /// Notes that the spans have other places now.
+  void forget_whole() noexcept { whole_.reset(); }
+  /// Removes "complete" from spans that name all leaves themselves: A-K L, complete. The word is said of these.
+  void settle(std::vector<LeafSpan>& spans) const {
+    std::int64_t named = 0;
+    bool ascending = whole_.has_value();
+    for (std::size_t i = 0, before = 0; ascending && i < spans.size(); ++i) {
+      auto const& one = spans[i];
+      if (i == *whole_ || one.state != LeafInCopy::original) continue;
+      ascending = one.in_ideal() && (named == 0 || spans[before].to < one.from);
+      named += one.leaves(), before = i;
+    }
+    if (ascending && named == list_.book.leaves()) spans.erase(spans.begin() + static_cast<std::ptrdiff_t>(*whole_));
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
