@@ -6,11 +6,11 @@
 
 #include <bifolium/core/about_words.hpp>
 #include <bifolium/core/expected.hpp>
-#include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_gathered.hpp>
 #include <bifolium/record/detail/number_alone.hpp>
+#include <bifolium/record/detail/size_numbers.hpp>
 #include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/size_statement.hpp>
 
@@ -19,12 +19,8 @@ inline namespace v0 {
 namespace detail {
 
 class SizeReader {
-  /// A number as written, with its smallest part: .1 in 18.4, 1/4 in 7 3/4, 1 in a whole number.
-  struct Number {
-    double value{}, part{1};
-    bool whole{true};
-  };
   TextCursor cursor_;
+  SizeNumbers numbers_{cursor_};
   std::optional<SheetUnit> unit_;
   SizeStatement read_{};
   bool about_{};
@@ -32,110 +28,30 @@ class SizeReader {
 
   [[nodiscard]] Error error(Problem problem, std::size_t from) { return cursor_.error_from(from, problem); }
 
-  // -- numbers and units ---------------------------------------------------------------------------------------------
-
-  [[nodiscard]] static std::optional<Number> vulgar(char32_t c) {
-    auto const part = vulgar_fraction(c);
-    if (!part) return std::nullopt;
-    return Number{part->as_double(), 1 / static_cast<double>(part->denominator()), false};
-  }
-  /// Reads 1/2 or ½ after a whole number, if there is one.
-  void fraction(Number& number) {
-    auto const here = cursor_.at();
-    cursor_.take_blanks();
-    if (auto const part = vulgar(cursor_.character().value)) {
-      cursor_.skip(cursor_.character().bytes);
-      number = {number.value + part->value, part->part, false};
-      return;
-    }
-    auto const above = cursor_.take_number(99);
-    auto const below = above && cursor_.take('/') ? cursor_.take_number(99) : std::nullopt;
-    if (!below || *below == 0 || *above >= *below) return cursor_.go_to(here);
-    number = {number.value + static_cast<double>(*above) / static_cast<double>(*below), 1 / static_cast<double>(*below),
-              false};
-  }
-  Expected<Number> number() {
-    auto const from = cursor_.at();
-    Number read;
-    if (vulgar(cursor_.character().value)) return fraction(read), read;
-    auto const whole = cursor_.take_number(99'999);
-    if (!whole) return error(cursor_.at_digit() ? Problem::number_too_large : Problem::not_a_length, from);
-    read.value = static_cast<double>(*whole);
-    if ((cursor_.peek() == '.' || cursor_.peek() == ',') && is_digit(cursor_.peek(1))) {
-      cursor_.skip(1);
-      read.whole = false;
-      for (int places = 0; cursor_.at_digit(); ++places, cursor_.skip(1)) {
-        if (places == 6) return error(Problem::number_too_large, from);
-        read.part /= 10;
-        read.value += read.part * (cursor_.peek() - '0');
-      }
-    } else
-      fraction(read);
-    if (read.value <= 0) return error(Problem::not_positive, from);
-    return read;
-  }
-  /// Returns the interval of a number. Whole centimetres are rounded up; millimetres are rounded up if the height is at
-  /// most 10 cm, for both sides.
-  [[nodiscard]] SizeRange range(Number const& number, Number const& height, SheetUnit unit) const {
-    double const worth = length_in(unit, 1).count();
-    auto const value = number.value * worth;
-    bool const counted_up = number.whole && (unit == SheetUnit::cm || (unit == SheetUnit::mm && height.value <= 100));
-    bool const inch = unit == SheetUnit::inch || unit == SheetUnit::pouce;
-    auto const half = (inch && number.whole ? .25 : number.part / 2) * worth;
-    auto range = counted_up ? SizeRange{value - worth, value} : SizeRange{value - half, value + half};
-    if (about_) range = {range.above - worth, range.to + worth};
-    if (range.above < 0) range.above = 0;
-    return range;
-  }
-
-  // -- what is measured ----------------------------------------------------------------------------------------------
-
-  /// Takes what joins two numbers: x, by, a dash.
-  struct Joint {
-    bool by{}, to{};
-  };
-  Joint joint(bool first) {
-    cursor_.take_blanks();
-    Joint found;
-    found.by = cursor_.take('x') || cursor_.take('X') || cursor_.take("×") || cursor_.take_word("by");
-    found.to = !found.by && first && (cursor_.take_dash() || cursor_.take_word("to"));
-    cursor_.take_blanks();
-    return found;
-  }
-  /// Adds the lignes after the pouces of a number: 6 pouces 11 lignes.
-  void add_lignes(Number& pouces) {
-    auto const here = cursor_.at();
-    cursor_.take_blanks();
-    auto const lignes = cursor_.take_number(11);
-    cursor_.take_blanks();
-    bool const named = lignes && take_length_word(cursor_) == WrittenUnit::ligne;
-    if (!named || !pouces.whole) return cursor_.go_to(here);
-    pouces = {pouces.value + static_cast<double>(*lignes) / 12, 1.0 / 12, false};
-  }
   /// Reads `19 cm`, `20 x 32 cm`, `24-28 cm` or `mm 123x95`.
   std::optional<Error> measure(std::optional<SizeOf> of, std::size_t from) {
     cursor_.take_blanks();
     auto unit = take_size_unit(cursor_);
     cursor_.take_blanks();
-    auto first = number();
+    auto first = numbers_.number();
     if (!first) return first.error();
-    std::optional<Number> across, tallest, depth; // the third number of a box is its depth
-    char labelled = '\0';                         // what the first number is said to be
-    auto unit_after = take_size_unit(cursor_);    // 20 cm x 32 cm
-    if ((unit_after ? unit_after : unit) == SheetUnit::pouce) add_lignes(*first);
+    std::optional<SizeNumber> across, tallest, depth; // the third number of a box is its depth
+    char labelled = '\0';                             // what the first number is said to be
+    auto unit_after = take_size_unit(cursor_);        // 20 cm x 32 cm
+    if ((unit_after ? unit_after : unit) == SheetUnit::pouce) numbers_.add_lignes(*first);
     if (auto const label = take_side_label(cursor_)) labelled = label;
     while (!depth) {
       auto const here = cursor_.at();
-      auto const [by, to] = joint(!across && !tallest);
+      auto const [by, to] = numbers_.joint(!across && !tallest);
       if ((!by && !to) || !cursor_.at_digit()) {
         cursor_.go_to(here);
         break;
       }
-      auto next = number();
+      auto next = numbers_.number();
       if (!next) return next.error();
       (to ? tallest : across ? depth : across) = *next;
       if (auto const found = take_size_unit(cursor_)) unit_after = found;
-      if (by && across && !depth && (unit_after ? unit_after : unit) == SheetUnit::pouce) add_lignes(*across);
+      if (by && across && !depth && (unit_after ? unit_after : unit) == SheetUnit::pouce) numbers_.add_lignes(*across);
     }
     if (unit_after) unit = unit_after;
     auto const last = take_side_label(cursor_);
@@ -173,20 +89,21 @@ class SizeReader {
     cursor_ = look;
     about_ = true;
   }
-  std::optional<Error> keep(SizeOf of, Number const& height, std::optional<Number> const& width,
-                            std::optional<Number> const& tallest, SheetUnit unit, std::size_t from) {
-    auto const as_range = [&](std::optional<Number> const& number) {
-      return number ? std::optional{range(*number, height, unit)} : std::nullopt;
+  std::optional<Error> keep(SizeOf of, SizeNumber const& height, std::optional<SizeNumber> const& width,
+                            std::optional<SizeNumber> const& tallest, SheetUnit unit, std::size_t from) {
+    auto const as_range = [&](std::optional<SizeNumber> const& number) {
+      return number ? std::optional{size_range(*number, height, unit, about_)} : std::nullopt;
     };
     if (tallest && tallest->value < height.value) return error(Problem::not_a_length, from);
     if (of == SizeOf::binding && !read_.binding) {
-      read_.binding = range(height, height, unit), read_.binding_width = as_range(width);
+      read_.binding = size_range(height, height, unit, about_), read_.binding_width = as_range(width);
     } else if (of == SizeOf::folded && !read_.folded_height) {
-      read_.folded_height = range(height, height, unit), read_.folded_width = as_range(width);
+      read_.folded_height = size_range(height, height, unit, about_), read_.folded_width = as_range(width);
     } else if (of == SizeOf::width && read_.height && !read_.width) {
-      read_.width = range(height, height, unit);
+      read_.width = size_range(height, height, unit, about_);
     } else if ((of == SizeOf::book || of == SizeOf::leaf) && !read_.height) {
-      read_.height = range(height, height, unit), read_.width = as_range(width), read_.tallest = as_range(tallest);
+      read_.height = size_range(height, height, unit, about_), read_.width = as_range(width),
+      read_.tallest = as_range(tallest);
       read_.of_leaf = of == SizeOf::leaf, read_.approximate = about_;
     } else
       read_.unread.push_back(trimmed(cursor_.text(), {from, cursor_.at()}, " ."));
@@ -276,7 +193,7 @@ public:
       static_cast<void>(cursor_.take('('));
       auto const of = take_size_label(cursor_);
       if (!of && !cursor_.at_digit() && cursor_.peek() != 'm' && cursor_.peek() != 'c' &&
-          !vulgar(cursor_.character().value)) {
+          !vulgar_number(cursor_.character().value)) {
         if (!read_.height) return error(Problem::not_a_length, from);
         leave_rest(from);
         break;
