@@ -165,6 +165,14 @@ protected:
     take_numbering_words(look, unnumbered);
     return unnumbered;
   }
+  /// Takes ca. before a number.
+  bool take_approximately() {
+    auto look = cursor_;
+    // 120 c. are leaves
+    if (!take_about(look) || (!look.at_digit() && look.peek() != '[' && !page_numeral(look.rest()))) return false;
+    cursor_ = look;
+    return approximate_ = true;
+  }
   PageRunLookahead(std::string_view text, bool extent)
       : PageFaultScanner{text}, extent_{extent}, wanted_extent_{extent} {}
 

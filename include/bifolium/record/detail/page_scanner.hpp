@@ -41,6 +41,9 @@ inline std::optional<RomanNumeral> page_numeral(std::string_view text) {
   return RomanNumeral{old.value, old.bytes};
 }
 
+/// Returns true for a sign with which a part of a statement ends.
+[[nodiscard]] constexpr bool ends_statement(char c) noexcept { return c == ',' || c == ';' || c == ':' || c == ')'; }
+
 class PageScanner {
 protected:
   TextCursor cursor_;

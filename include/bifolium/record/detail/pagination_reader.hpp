@@ -3,14 +3,14 @@
 /// the paging. A unit at the beginning makes the text a statement of pagination, a unit after the numbers an extent.
 #pragma once
 
-#include <bifolium/record/detail/page_remark_reader.hpp>
-#include <bifolium/record/detail/size_words.hpp>
+#include <bifolium/record/detail/page_separator_reader.hpp>
+#include <bifolium/record/detail/pagination_doubts.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class PaginationReader : PageRemarkReader {
+class PaginationReader : PageSeparatorReader {
   /// Takes `with` or a word like it before a number of plates.
   bool take_word_before_plates() {
     auto const here = cursor_.at();
@@ -41,100 +41,11 @@ class PaginationReader : PageRemarkReader {
       own_unit_.push_back(runs().size() - 1);
     return any_ = true;
   }
-  /// Returns true before the name of a volume: 320. T. 2: pp. viii, 240.
-  [[nodiscard]] bool volume_follows(TextCursor look) const {
-    auto number = volume_after();
-    return take_volume_number(look, number) || take_volume_name(look, number);
-  }
-  /// Takes a full stop between numbers, `pp. xii. 320`, or between a number and its unit, `viii., 320. p.`.
-  bool take_stop() {
-    auto look = cursor_;
-    bool const unit_may_follow = extent_ && group_ < runs().size();
-    if (runs().empty() || !look.take('.')) return false;
-    bool const blanks = look.take_blanks();
-    if (blanks && unit_before_ && volume_follows(look)) return cursor_.skip(1), true;
-    if (extent_ && !unit_may_follow) return false;
-    bool const number = blanks && (look.at_digit() || look.peek() == '[' || numeral_bytes(look) > 0);
-    if (!number && !(unit_may_follow && (look.peek() == ',' || take_page_unit(look) != nullptr))) return false;
-    cursor_.skip(1);
-    return true;
-  }
-  /// Takes a dash after the end of a sequence, as French catalogues write it: [4]-319 [i.e. 321]-[3] p., [8] p.-320 p.
-  bool take_dash_of_sequences() {
-    auto look = cursor_;
-    if (runs().empty() || !look.take_dash()) return false;
-    look.take_blanks();
-    bool const number = look.peek() == '[' || (extent_ && (look.at_digit() || numeral_bytes(look) > 0));
-    if (number && !size_follows()) cursor_ = look;
-    return number && cursor_.at() == look.at();
-  }
-  /// Takes the colon between a number of volumes and their pages: 2 vols: pp. 320, 280.
-  bool take_colon_of_volumes() {
-    auto look = cursor_;
-    if (!wanted_extent_ || !read_.volumes || !runs().empty() || !look.take(':')) return false;
-    look.take_blanks();
-    auto const* const unit = take_page_unit(look);
-    if (unit == nullptr || unit->only_after) return false;
-    look.take_blanks();
-    if (!look.at_digit() && look.peek() != '[' && numeral_bytes(look) == 0) return false;
-    cursor_.skip(1);
-    return true;
-  }
-  bool take_separator() {
-    if (cursor_.peek() == ';' && !size_follows()) {
-      cursor_.skip(1);
-      if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
-      return true;
-    }
-    if (take_stop() || take_dash_of_sequences() || take_colon_of_volumes()) return true;
-    if (depth_ > 0 && cursor_.take(')')) {
-      if (unit_in_parenthesis_ && group_ < runs().size()) take_unit(*unit_in_parenthesis_);
-      unit_in_parenthesis_.reset();
-      return --depth_, true;
-    }
-    bool const again = group_ == runs().size() && !runs().empty() && parenthesis_of_number(); // 240 p. (120 leaves)
-    if (depth_ > 0 && !again && cursor_.take('(')) return ++depth_, true;
-    return cursor_.take(',') || cursor_.take('+') || cursor_.take('&') || take_and(cursor_);
-  }
-
-  // -- the whole -----------------------------------------------------------------------------------------------------
-
-  /// Returns the number of bytes of the Roman numeral at the cursor, 0 if there is none.
-  static std::size_t numeral_bytes(TextCursor const& c) {
-    auto const roman = page_numeral(c.rest());
-    return roman ? roman->bytes : 0;
-  }
   [[nodiscard]] bool at_run() const {
     auto const c = cursor_.peek();
     auto const roman = numeral_bytes(cursor_);
     return c == '[' || c == '*' || cursor_.at_digit() || superscript_digit(cursor_.character().value) ||
            (roman > 0 && !is_latin_letter(cursor_.peek(roman))) || letter_run() > 0 || parenthesis_of_number();
-  }
-  /// Returns true before (8) or (4 ff.), a number in parentheses, with its unit or alone.
-  [[nodiscard]] bool parenthesis_of_number() const {
-    auto look = cursor_;
-    if (!look.take('(')) return false;
-    auto const roman = numeral_bytes(look);
-    if (!look.take_number()) look.skip(roman);
-    if (look.at() == cursor_.at() + 1) return false;
-    look.take_blanks();
-    static_cast<void>(take_page_unit(look));
-    return look.peek() == ')';
-  }
-  /// Returns true before `; 20 cm`, `19 x 12 cm` or `8vo`, where the extent ends.
-  [[nodiscard]] bool size_follows() const {
-    auto look = cursor_;
-    static_cast<void>(look.take(';'));
-    look.take_blanks();
-    if (look.at_digit() && format_at_start(look.rest())) return true;
-    for (int numbers = 0; numbers < 3 && look.at_digit(); ++numbers) {
-      while (look.at_digit() || ((look.peek() == '.' || look.peek() == ',') && is_digit(look.peek(1)))) look.skip(1);
-      look.take_blanks();
-      if (take_size_unit(look)) return true;
-      if (!look.take('x') && !look.take("×") && !look.take_dash()) return false;
-      look.take_blanks();
-    }
-    return false;
   }
   std::optional<Error> run() {
     auto const from = cursor_.at();
@@ -238,7 +149,7 @@ class PaginationReader : PageRemarkReader {
 public:
   /// `pages_if_missing`: numbers without any unit are pages, with a doubt.
   PaginationReader(std::string_view text, bool extent, Limits const& limits, bool pages_if_missing = false)
-      : PageRemarkReader{text, extent}, limits_{limits}, pages_if_missing_{pages_if_missing} {}
+      : PageSeparatorReader{text, extent}, limits_{limits}, pages_if_missing_{pages_if_missing} {}
 
   Expected<Extent> read() {
     if (is_too_long(cursor_.text(), limits_)) return too_long(limits_);
@@ -259,8 +170,8 @@ public:
     }
     if (!any_) return cursor_.error_from(0, problem());
     if (auto error = end_groups()) return *error;
-    doubt_range_of_volumes();
-    doubt_equal_sums();
+    if (wanted_extent_) doubt_range_of_volumes(cursor_, read_);
+    doubt_equal_sums(cursor_, read_);
     if (approximate_run_ < runs().size()) {
       read_.pagination.approximate = true;
       read_.pagination.warn(cursor_.error(Problem::pages_approximate, runs()[approximate_run_].at));
@@ -275,43 +186,6 @@ private:
   Limits limits_;
   bool pages_if_missing_;
 
-  /// 2 vol. (205-320 p.): by the rules pages 205 to 320; some catalogues give the last page of each volume so.
-  void doubt_range_of_volumes() {
-    if (!wanted_extent_ || read_.volumes.value_or(1) < 2 || read_.pagination.parts() != 1) return;
-    TextSpan const all{runs().front().at.from, runs().back().at.to};
-    if (all.of(cursor_.text()).find(',') != std::string_view::npos) return; // sequences are listed
-    for (std::size_t r = 0; r < runs().size(); ++r) {
-      auto const& run = runs()[r];
-      bool const goes_on = r > 0 && runs()[r - 1].last + 1 == run.first;
-      if (run.numbering == Numbering::printed && run.first_at && run.first > 1 && !goes_on && run.count > 1)
-        return read_.pagination.warn(cursor_.error(Problem::range_or_volumes, run.at, run.count));
-    }
-  }
-  /// 120 leaves, 240 p.: two runs of one part in two units with one sum can be the same pages. In fewer pages the sums are
-  /// often equal by chance.
-  void doubt_equal_sums() {
-    constexpr std::int64_t fewest = 32;
-    auto const& all = runs();
-    for (std::size_t r = 1; r < all.size(); ++r) {
-      auto const &a = all[r - 1], &b = all[r];
-      auto const of_part = [&](std::size_t i) { return i < all.size() && all[i].part == b.part; };
-      bool const two = a.part == b.part && !of_part(r - 2) && !of_part(r + 1);
-      if (two && a.unit != b.unit && a.pages() == b.pages() && b.pages() >= fewest)
-        read_.pagination.warn(cursor_.error(Problem::pages_stated_again, b.at, a.pages()));
-    }
-  }
-  /// Returns the word that stands where the unit of the numbers is expected: `map` in `1 map`. It is empty if the text
-  /// ends there, or goes on with a remark or with other parts of a description.
-  [[nodiscard]] TextSpan unknown_unit() {
-    for (auto const span : read_.unread) {
-      auto const text = span.of(cursor_.text());
-      if (span.from < runs().back().at.to || !is_latin_letter(text[0])) continue;
-      TextCursor word{text};
-      word.take_until([](char32_t c) { return is_space(c) || c == ',' || c == ';'; });
-      return {span.from, span.from + word.at()};
-    }
-    return {};
-  }
   /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent, unless the
   /// caller says that they are pages.
   std::optional<Error> end_groups() {
@@ -319,7 +193,8 @@ private:
     if (unit_comes_first || group_ == runs().size()) return std::nullopt;
     if (!unit_seen_ && !wanted_extent_) return std::nullopt;
     if (!unit_seen_) {
-      if (auto const word = unknown_unit(); !word.empty()) return cursor_.error(Problem::not_a_unit_of_pages, word);
+      if (auto const word = unknown_unit(cursor_.text(), read_); !word.empty())
+        return cursor_.error(Problem::not_a_unit_of_pages, word);
       TextSpan const numbers{runs().front().at.from, runs().back().at.to};
       if (!pages_if_missing_) return cursor_.error(Problem::unit_of_pages_missing, numbers);
       read_.pagination.warn(cursor_.error(Problem::pages_taken, numbers));
