@@ -4,7 +4,11 @@
 #pragma once
 
 #include <bifolium/core/about_words.hpp>
+#include <bifolium/core/detail/century_words.hpp>
 #include <bifolium/core/detail/date_numerals.hpp>
+#include <bifolium/core/detail/dated_parts.hpp>
+#include <bifolium/core/detail/era_words.hpp>
+#include <bifolium/core/detail/other_year_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -4,8 +4,9 @@
 /// it, so a number is found together with its end.
 #pragma once
 
-#include <bifolium/core/detail/date_words.hpp>
+#include <bifolium/core/detail/century_words.hpp>
 #include <bifolium/core/detail/imprint_numeral.hpp>
+#include <bifolium/core/detail/month_words.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/core/year_range.hpp>
 

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+/// The names of months. Beside a year a number may be a day, and a year may begin in March or at Easter: both are seen
+/// only by the month. Common practice, no source.
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+using namespace std::string_view_literals;
+
+/// The beginnings of the names of months, in the languages of catalogues, first those in which a year that begins in
+/// March or at Easter still has its old number. They are long enough to leave out Maria and Martin.
+inline constexpr std::string_view month_beginnings[]{
+    "jan."sv,   "janu"sv,   "janv"sv,   "jän"sv,  "ianu"sv, "genn"sv, "feb"sv,  "fev"sv,  "fév"sv,  "march"sv,
+    "martii"sv, "martij"sv, "martio"sv, "mars"sv, "marz"sv, "märz"sv, "març"sv, "mar."sv, "apr"sv,  "avr"sv,
+    "abr"sv,    "may"sv,    "mai"sv,    "mag"sv,  "june"sv, "juni"sv, "juin"sv, "jun."sv, "giug"sv, "jul"sv,
+    "juil"sv,   "lug"sv,    "aug"sv,    "ago"sv,  "aou"sv,  "aoû"sv,  "sep"sv,  "set"sv,  "oct"sv,  "okt"sv,
+    "ott"sv,    "nov"sv,    "dec"sv,    "déc"sv,  "dez"sv,  "dic"sv};
+/// How many of them are of the first kind.
+inline constexpr std::size_t months_before_spring = 21;
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
