@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+/// A statement of date as text that is looked at by position. Only the end of a date shows whether a numeral, a word or a
+/// range is there, so each function of its reader gets a position and returns the position after what it finds. What all of
+/// them share is here: the text, the brackets that are open, and what has been said of the year to come.
+#pragma once
+
+#include <bifolium/core/detail/date_words.hpp>
+#include <bifolium/core/detail/month_words.hpp>
+#include <bifolium/core/text_cursor.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The text, and where the reader is in it.
+class DateText {
+protected:
+  /// What the words before a year say about it.
+  struct Said {
+    std::size_t from{}; // position of the first of these words
+    std::size_t c_at{}; // position of the c of c1790
+    bool any{}, about{}, bare_c{}, correction{}, between{}, joins{}, to{}, not_before{}, not_after{}, reprinted{};
+    bool republic{}, century{}, probable{}, colophon{}, preface{};
+    DateWord half{};
+  };
+
+  std::string_view text_;
+  int depth_{}; // number of open brackets
+  Said said_{};
+  PlaceCounter places_{}; // a date of several years has a doubt for each
+
+  constexpr explicit DateText(std::string_view text) : text_{text} {}
+  [[nodiscard]] constexpr TextCursor cursor(std::size_t at) const { return TextCursor{text_, at}; }
+  [[nodiscard]] constexpr CodePoint point(std::size_t at) const { return cursor(at).character(); }
+  [[nodiscard]] constexpr char byte(std::size_t at) const { return cursor(at).peek(); }
+  [[nodiscard]] constexpr std::size_t after_blanks(std::size_t at) const {
+    auto blanks = cursor(at);
+    blanks.take_blanks();
+    return blanks.at();
+  }
+  [[nodiscard]] constexpr bool word_goes_on(std::size_t at) const { return is_word_letter(point(at).value); }
+  [[nodiscard]] constexpr Error error(Problem problem, TextSpan span, std::int64_t limit = 0) {
+    return error_at(problem, places_.place(text_, span.from), span.of(text_), limit);
+  }
+
+  /// Returns the place of a month in the table of months, from 1, or 0 if none is there.
+  [[nodiscard]] constexpr std::size_t month_at(std::size_t at) const {
+    std::size_t place = 0;
+    for (auto const beginning : month_beginnings) {
+      ++place;
+      if (cursor(at).take_in_any_case(beginning)) return place;
+    }
+    return 0;
+  }
+  /// Returns true before a month, or a day from which Romans counted back: XII. Kal. Maii.
+  [[nodiscard]] constexpr bool day_named_at(std::size_t at) const {
+    for (auto const word : {"kal", "cal.", "calend", "idus", "id.", "non.", "nonas"})
+      if (cursor(at).take_in_any_case(word)) return true;
+    return month_at(at) > 0;
+  }
+  /// Returns true if the number before the position is a day: 16 May, XVI. Maii.
+  [[nodiscard]] constexpr bool month_follows(std::size_t at) const {
+    return month_at(after_blanks(byte(at) == '.' ? at + 1 : at)) > 0;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
