@@ -65,7 +65,7 @@ BIFOLIUM_INLINE Audit examine(Description const& description, AuditWeights const
   if (!detail::beyond_limits(description, limits, audit) &&
       !detail::PartAudit{description, weights, limits, audit}.run())
     detail::CountAudit{description, weights, limits, audit}.run();
-  detail::FieldAudit{description, audit}.run();
+  detail::examine_fields(description, audit);
   // sentences quote the fields, in which there may be any bytes
   for (auto& finding : audit.findings) finding.says = one_line(finding.says);
   for (auto& repair : audit.repairs) repair.says = one_line(repair.says);
