@@ -92,6 +92,7 @@ module;
 #include <bifolium/drawing.hpp>
 #include <bifolium/edition/account.hpp>
 #include <bifolium/edition/arrange.hpp>
+#include <bifolium/edition/arranging.hpp>
 #include <bifolium/edition/attested_make_up.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>
@@ -102,6 +103,7 @@ module;
 #include <bifolium/edition/plan_formula.hpp>
 #include <bifolium/edition/presswork.hpp>
 #include <bifolium/edition/standing_type.hpp>
+#include <bifolium/edition/working.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/evidence/assumptions.hpp>
 #include <bifolium/evidence/folding_weights.hpp>

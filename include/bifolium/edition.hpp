@@ -5,6 +5,7 @@
 
 #include <bifolium/edition/account.hpp>
 #include <bifolium/edition/arrange.hpp>
+#include <bifolium/edition/arranging.hpp>
 #include <bifolium/edition/attested_make_up.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>
@@ -15,4 +16,5 @@
 #include <bifolium/edition/plan_formula.hpp>
 #include <bifolium/edition/presswork.hpp>
 #include <bifolium/edition/standing_type.hpp>
+#include <bifolium/edition/working.hpp>
 #include <bifolium/fold/scheme_names.hpp>

@@ -283,7 +283,7 @@ constexpr Writer writers[]{
     {"book/field.hpp", "identifier", nullptr, 0, machine},
     {"book/slip_kind.hpp", "identifier", nullptr, 0, machine},
     {"book/slip_kind.hpp", "what_settles", nullptr, 0, sentence},
-    {"edition/plan.hpp", "identifier", nullptr, 0, machine},
+    {"edition/arranging.hpp", "identifier", nullptr, 0, machine},
     {"edition/casting_off.hpp", "assumption", nullptr, 0, sentence},
     {"evidence/words.hpp", "identifier", nullptr, 0, machine},
     {"evidence/leaf_origin.hpp", "to_words", nullptr, 0, sentence},

@@ -1,153 +1,21 @@
 // SPDX-License-Identifier: MIT
-/// A plan is the way in which the pages of a copy are put to press. It consists of workings; a working is the type that
-/// is locked up and printed together. Paper, formes and impressions are counted from the workings only.
+/// A plan is the way in which the pages of a copy are put to press: a list of workings (edition/working.hpp), each with how
+/// often it happens. Paper, formes and impressions are counted from the workings only, so that no two numbers of a plan can
+/// contradict each other.
 ///
-/// "Half-sheet" has four meanings (Tanselle, Studies in Bibliography 53, note 65), and a working distinguishes them:
-/// one forme on both sides of the sheet, which then has two copies; two half-sheets of different gatherings printed
-/// together; a half-sheet printed together with odd leaves, such as one or two cancels; and paper cut before it was
-/// printed, which needs two formes, and an impression of each for every copy.
-///
-/// The arithmetic of the press holds for every working: the pages that its formes print, an impression each, are the
-/// pages of the copies. A forme of a whole sheet has as many pages as the sheet has leaves. A forme that is turned holds
-/// both sides of a leaf, so a half-sheet fills it once. A quarter of a sheet fills it only if each of its pages is set
-/// twice, an eighth if each is set four times; then the sheet has four or eight copies. A third of a sheet can not be
-/// turned: no forme of twelve pages is made of eights. It takes two formes, and in each its pages are set three times.
-/// So `settings` says how often a page stands in type. That a printer set pages more than once, and did not work them
-/// together with others, is an assumption wherever it is not one.
+/// `settings` says how often a page stands in type. That a printer set pages more than once, and did not work them together
+/// with others, is an assumption wherever it is not one.
 #pragma once
 
-#include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/edition/working.hpp>
 
 #include <array>
 #include <cstdint>
 #include <optional>
-#include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
-
-/// The part of the book to which leaves belong. Cancels are single leaves, of which there can be an odd number; all
-/// other leaves are folded, so their number is even.
-enum class Matter : std::uint8_t {
-  preliminaries, ///< the leaves before the text, in gatherings of their own
-  text,          ///< the text
-  end_matter,    ///< index, errata or advertisements, in gatherings of their own
-  cancels        ///< leaves printed to replace others
-};
-/// The number of matters, which is the length of an array indexed by `Matter`.
-inline constexpr std::size_t matters = 4;
-/// Returns the identifier of a matter: "preliminaries", "text", "end_matter", "cancels". A number that is not a matter
-/// gives "unknown".
-constexpr std::string_view identifier(Matter matter) noexcept {
-  constexpr std::string_view identifiers[matters]{"preliminaries", "text", "end_matter", "cancels"};
-  auto const i = static_cast<std::size_t>(matter);
-  return i < matters ? identifiers[i] : "unknown";
-}
-
-/// The way in which a part of a sheet is printed.
-enum class PartWork : std::uint8_t {
-  /// On whole sheets, which give several copies and are then cut. One forme prints both sides, turned, if the number of
-  /// copies is even; otherwise there are two formes.
-  turned,
-  cut_first ///< the paper is cut before printing: two formes, and each copy is printed by itself
-};
-
-/// The four meanings of half-sheet.
-enum class HalfSheet : std::uint8_t {
-  turned,              ///< half-sheet work: one forme, the paper turned, two copies to the sheet
-  two_worked_together, ///< two different half-sheets of one book on one sheet
-  with_odd_leaves,     ///< a part of a sheet whose other part has other leaves of the book
-  cut_first            ///< half a sheet of paper, cut before it was printed
-};
-
-/// The pages to be arranged: text, preliminaries in gatherings of their own, end matter, and leaves to be cancelled in
-/// every copy.
-struct Pages {
-  std::int64_t text{};          ///< pages of text
-  std::int64_t preliminaries{}; ///< pages of preliminaries, in gatherings of their own
-  std::int64_t end_matter{};    ///< pages of end matter
-  std::int64_t cancel_leaves{}; ///< number of leaves; both pages of such a leaf are printed anew
-  friend constexpr bool operator==(Pages const&, Pages const&) = default;
-};
-
-/// How many sheets may be shared by matters with gatherings of their own.
-enum class Sharing : std::uint8_t {
-  none,   ///< each matter by itself
-  once,   ///< one working may be shared, by unequal numbers of leaves, as Bowers allows
-  freely, ///< any number of workings may be shared, by equal or unequal numbers of leaves; cancels stay by themselves
-};
-
-/// The printer's choices.
-struct Arranging {
-  Sharing sharing{Sharing::once};   ///< what may be printed on one sheet with another matter
-  PartWork parts{PartWork::turned}; ///< how parts of sheets are printed
-  bool end_matter_runs_on{}; ///< the end matter continues the signatures of the text and has no gatherings of its own
-  friend constexpr bool operator==(Arranging, Arranging) = default;
-};
-
-namespace detail {
-/// Returns what is wrong with choices made of numbers from outside.
-constexpr std::optional<Error> what_is_wrong(Arranging how) {
-  if (how.sharing > Sharing::freely) return error_in_field(Problem::no_such_value, "sharing");
-  if (how.parts > PartWork::cut_first) return error_in_field(Problem::no_such_value, "parts");
-  return {};
-}
-} // namespace detail
-
-/// Returns true if parts of so many leaves fill a sheet. Leaves that are folded are even in number; `single` ones need
-/// not be.
-/// Example: `is_part_of_sheet(4, 12) && !is_part_of_sheet(8, 12) && !is_part_of_sheet(3, 12)`.
-constexpr bool is_part_of_sheet(int part, int leaves_to_sheet, bool single = false) {
-  return part > 0 && leaves_to_sheet % part == 0 && (single || part % 2 == 0);
-}
-
-/// Leaves that are printed together, and the number of times that this happens in a copy.
-struct Working {
-  /// The paper that goes through the press, and how often it is printed.
-  enum class Kind : std::uint8_t {
-    sheet,     ///< two formes, one copy to the sheet
-    turned,    ///< a part of a sheet, one forme on both sides, an even number of copies to the sheet
-    cut_first, ///< a part of a sheet cut before printing, two formes, one copy to the piece
-    one_side,  ///< a sheet or piece with a blank side, such as a broadside: one forme, one impression
-    repeated   ///< a part of a sheet, two formes in which each page is set as often as the sheet has copies
-  };
-  /// number of times in one copy: eight equal sheets are one working, eight times
-  std::int64_t times{};
-  std::uint8_t leaves{};                      ///< leaves of one copy
-  Kind kind{};                                ///< the paper and the way of printing
-  std::array<std::uint8_t, matters> shares{}; ///< leaves of each matter if several share the working, else all 0
-
-  /// Returns the number of formes to impose each time, 1 or 2.
-  [[nodiscard]] constexpr int formes() const noexcept { return kind == Kind::turned || kind == Kind::one_side ? 1 : 2; }
-  /// Returns the number of impressions of each sheet or piece that goes to press, 1 or 2.
-  [[nodiscard]] constexpr int impressions() const noexcept { return kind == Kind::one_side ? 1 : 2; }
-  /// Returns true if each sheet or piece that goes to press belongs to one copy.
-  [[nodiscard]] constexpr bool is_printed_copy_by_copy() const noexcept {
-    return kind == Kind::cut_first || kind == Kind::one_side;
-  }
-  /// Returns how a part of a sheet is printed. On whole sheets, which are then cut, it is turned if the sheet has an even
-  /// number of copies, else it takes two formes. Precondition: parts of so many leaves fill the sheet.
-  [[nodiscard]] static constexpr Kind kind_of(int part, int leaves_to_sheet, PartWork parts) {
-    if (!is_part_of_sheet(part, leaves_to_sheet, true)) broken("equal parts must fill the sheet");
-    if (parts == PartWork::cut_first) return Kind::cut_first;
-    return leaves_to_sheet / part % 2 == 0 ? Kind::turned : Kind::repeated;
-  }
-  /// Returns true if leaves of several matters are printed together in this working.
-  [[nodiscard]] constexpr bool is_shared() const noexcept { return shares != std::array<std::uint8_t, matters>{}; }
-  /// Returns true if two matters share the working half and half. Half-sheets printed separately explain such a book as
-  /// well, so Bowers (Studies in Bibliography 1) asks for positive evidence.
-  [[nodiscard]] constexpr bool is_equally_shared() const noexcept {
-    int first = 0;
-    for (auto share : shares) {
-      if (share == 0) continue;
-      if (first != 0 && share != first) return false;
-      first = share;
-    }
-    return first != 0;
-  }
-  friend constexpr bool operator==(Working const&, Working const&) = default;
-};
 
 /// One way to print a copy. A plan is a range of its workings.
 struct Plan {
