@@ -81,6 +81,7 @@ module;
 #include <bifolium/drawing/book_svg.hpp>
 #include <bifolium/drawing/cancel_sheet.hpp>
 #include <bifolium/drawing/class_page.hpp>
+#include <bifolium/drawing/drawn_gathering.hpp>
 #include <bifolium/drawing/foldable.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/formula_gathering.hpp>
@@ -135,7 +136,9 @@ module;
 #include <bifolium/explain/forme_text.hpp>
 #include <bifolium/explain/hundredths.hpp>
 #include <bifolium/explain/inference_words.hpp>
+#include <bifolium/explain/reason_words.hpp>
 #include <bifolium/explain/trade_words.hpp>
+#include <bifolium/explain/verdict.hpp>
 #include <bifolium/explain/working.hpp>
 #include <bifolium/explain.hpp>
 #include <bifolium/fold/attested.hpp>

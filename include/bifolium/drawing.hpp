@@ -5,6 +5,7 @@
 #include <bifolium/drawing/book_svg.hpp>
 #include <bifolium/drawing/cancel_sheet.hpp>
 #include <bifolium/drawing/class_page.hpp>
+#include <bifolium/drawing/drawn_gathering.hpp>
 #include <bifolium/drawing/foldable.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/formula_gathering.hpp>

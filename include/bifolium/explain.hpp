@@ -9,5 +9,7 @@
 #include <bifolium/explain/forme_text.hpp>
 #include <bifolium/explain/hundredths.hpp>
 #include <bifolium/explain/inference_words.hpp>
+#include <bifolium/explain/reason_words.hpp>
 #include <bifolium/explain/trade_words.hpp>
+#include <bifolium/explain/verdict.hpp>
 #include <bifolium/explain/working.hpp>
