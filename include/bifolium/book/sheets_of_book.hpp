@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 /// Finds the sheets on which a book was printed. After whole sheets are taken from each gathering, and from gatherings
-/// of a run that an attested scheme makes of one sheet (8 and 4 of a duodecimo), some leaves are left: preliminaries, the last gathering, cancels, inserted leaves. Printers did not waste paper, so some of these
-/// were printed together on one sheet, and a leaf that is missing from its place (-L4) may have left room for a title leaf,
-/// a cancel or an insert. The function counts all ways to print these remnants on sheets, lists those with the fewest pieces of
-/// presswork first, and names the one observation that decides most between them.
+/// of a run that an attested scheme makes of one sheet (8 and 4 of a duodecimo), some leaves are left: preliminaries, the
+/// last gathering, cancels, inserted leaves. Printers did not waste paper, so some of these were printed together on one
+/// sheet, and a leaf that is missing from its place (-L4) may have left room for a title leaf, a cancel or an insert. The
+/// function counts all ways to print these remnants on sheets, lists those with the fewest pieces of presswork first, and
+/// names the one observation that decides most between them.
 ///
 /// The result depends on the number of leaves of a sheet and on evidence of stocks of paper and of watermarks. A small
 /// number of pieces of presswork is economical, but it does not prove anything. The function does not check whether the

@@ -3,6 +3,7 @@
 /// among them, a format beside the height. Each such fact is kept apart until all fields are read.
 #pragma once
 
+#include <bifolium/book/detail/date_denials.hpp>
 #include <bifolium/book/detail/number_field_reader.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/core/title_page_words.hpp>
@@ -152,13 +153,6 @@ class DescriptionReader : NumberFieldReader {
   void rest_but_printing(Field field, std::string_view text, std::vector<TextSpan> const& spans) {
     for (auto const span : spans)
       if (!all_words(span.of(text), is_title_page_word)) rest(field, text, span);
-  }
-  /// Returns true for a word that says that a date is false, or that it may be another.
-  static bool denies_date(std::string_view word) {
-    constexpr char const* words[]{"not",      "false",     "falsely",     "wrongly", "incorrect", "fictitious",
-                                  "spurious", "nicht",     "non",         "or",      "oder",      "ou",
-                                  "vel",      "uncertain", "thereabouts", "recte"};
-    return is_word_of(words, word);
   }
   /// Returns true if `is(word)` is true for every word of a text. Words are parted by blanks and ASCII punctuation.
   template <class Is> static bool all_words(std::string_view text, Is is) {
