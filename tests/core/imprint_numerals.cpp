@@ -162,6 +162,40 @@ TEST_CASE(
     CAPTURE(text);
     CHECK(year_of(text) == year);
   }
+  // where all parts stand apart alike, the last can be the day, and nobody can tell: both years are given, with a doubt. Days
+  // before the Kalends go to XIX, before the Nones to VI, before the Ides to VIII (the calendar of the Romans), of a month
+  // to 31
+  struct DayOrYear {
+    std::string text;
+    YearRange years;
+  };
+  for (auto const& [text, years] : {DayOrYear{"M. D. X. V. Kal. Maii", {1510, 1515}},
+                                    DayOrYear{"M.D.X.V. Kal. Maii", {1510, 1515}},
+                                    DayOrYear{"M D X V Kal. Maii", {1510, 1515}},
+                                    DayOrYear{"M. D. X. V. Non. Maii", {1510, 1515}},
+                                    DayOrYear{"M. D. X. V. Id. Maii", {1510, 1515}},
+                                    DayOrYear{"M. D. X. V. Idus Maii", {1510, 1515}},
+                                    DayOrYear{"M. D. X. V. Maii", {1510, 1515}},
+                                    DayOrYear{"M. D. X. X. V. Kal. Maii", {1520, 1525}},
+                                    DayOrYear{"M. D. XV. Kal. Maii", {1500, 1515}},
+                                    DayOrYear{"M. D. XV. Non. Maii", 1515},
+                                    DayOrYear{"M. D. XX. VIII. Idus Maii", {1520, 1528}},
+                                    DayOrYear{"M. D. XX. VIII. Non. Maii", 1528},
+                                    DayOrYear{"M. D. XXV. Kal. Maii", 1525},
+                                    DayOrYear{"M. D. XXV. Maii", {1500, 1525}},
+                                    DayOrYear{"M. D. XL. Maii", 1540},
+                                    DayOrYear{"M D X L Maii", 1540},
+                                    DayOrYear{"M.D.X.V. Maii", 1515},
+                                    DayOrYear{"MDXV. Kal. Maii", 1515},
+                                    DayOrYear{"M. D. X. V. Venetiis", 1515},
+                                    DayOrYear{"M. D. X. V.", 1515}}) {
+    CAPTURE(text);
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == years);
+    REQUIRE(date->warnings().size() == (years.is_one_year() ? 0U : 1U));
+    if (!years.is_one_year()) CHECK(date->warnings()[0].problem == Problem::year_with_day);
+  }
   for (int year = 1501; year < 1900; ++year) // letters that stand apart
     for (bool const fours : {false, true}) {
       std::string apart;

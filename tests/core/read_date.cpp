@@ -768,8 +768,8 @@ TEST_CASE("years in two calendars are one") { // year 1 of the Republic began in
 
 TEST_CASE("the year of the colophon beside that of the title, and of a preface") { // common practice, no source
   for (std::string const place : {"colophon", "colophon:", "Kolophon", "col.", "at end:", "title-page", "half-title"})
-    for (auto const& text :
-         {"1607 (" + place + " 1608)", "1607 [" + place + " 1608]", "MDCVII (" + place + " MDCVIII)"}) {
+    for (auto const& text : {"1607 (" + place + " 1608)", "1607 [" + place + " 1608]", "MDCVII (" + place + " MDCVIII)",
+                             "1607, " + place + " 1608", "1607 (" + place + " [1608])", "1607 " + place + " (1608)"}) {
       CAPTURE(text);
       auto const date = read_date(text);
       REQUIRE(date);
@@ -777,6 +777,36 @@ TEST_CASE("the year of the colophon beside that of the title, and of a preface")
       REQUIRE(date->warnings().size() == 1);
       CHECK(date->warnings()[0].problem == Problem::several_dates);
     }
+  for (std::string const place : {"colophon", "in colophon", "in the colophon", "on title page", "at end", "in fine",
+                                  "im Kolophon", "nel colophon", "en el colofón", "col."})
+    for (auto const& text :
+         {"1607 (1608 " + place + ")", "1607 (1608, " + place + ")", "1607 [1608 " + place + "]", "1607, 1608 " + place,
+          "1607 (1608 (" + place + "))", "1607; 1608 (" + place + ")", "MDCVII (MDCVIII " + place + ")"}) {
+      CAPTURE(text);
+      auto const date = read_date(text);
+      REQUIRE(date);
+      CHECK(date->years == YearRange{1607, 1608});
+      REQUIRE(date->warnings().size() == 1);
+      CHECK(date->warnings()[0].problem == Problem::several_dates);
+    }
+  for (std::string const text : {"1605 in preface, 1607", "1605 (preface), 1607", "1607, 1605 in preface",
+                                 "preface 1605, title 1607", "1607 (1605 in the dedication)"}) {
+    CAPTURE(text);
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1607});
+    CHECK(date->warnings().empty());
+  }
+  // a correction corrects whatever stands before it
+  for (std::string const text : {"1607 [i.e. 1670]", "1607 (i.e. 1670)", "1607 [= 1670]",
+                                 "1607 (colophon: 1670) [i.e. 1670]", "1607 [i.e. 1670, in colophon]"}) {
+    CAPTURE(text);
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1670});
+    CHECK(date->corrected);
+    CHECK(date->warnings().size() == (text.find("(colophon") == text.npos ? 0U : 1U));
+  }
   for (std::string const part : {"preface", "dedication dated", "privilege", "Vorrede", "imprimatur"})
     for (auto const& text : {"1607 (" + part + " 1605)", "1607 [" + part + " 1605]", "1607, " + part + " 1605"}) {
       CAPTURE(text);

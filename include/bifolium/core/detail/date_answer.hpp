@@ -89,9 +89,9 @@ protected:
   /// Adds an item to its group.
   constexpr void keep(Item const& read) {
     tell(said_.republic && said_.from < read.at.from ? said_.from : read.at.from, read.at.to);
-    bool const of_part =
-        (said_.colophon || said_.preface) && plain_; // 1607 (colophon: 1608): nobody corrects the title
-    if (of_part && said_.preface) {
+    bool const of_part = read.part != DateWord::other && plain_; // 1607 (colophon: 1608): nobody corrects the title
+    bool const of_preface = read.part == DateWord::preface;
+    if (of_part && of_preface && plain_->part != DateWord::preface) {
       said_ = {};
       return tell_other_years(read.at);
     }
@@ -101,7 +101,10 @@ protected:
     bool const of_republic = heap && heap->republic != read.republic && heap->years.meets(read.years);
     bool const of_era = heap && (heap->era.empty() != read.era.empty() || of_republic);
     bool const ours = read.era.empty() && !read.republic;
-    if (!heap || said_.correction || heap->clipped || (of_era && ours)) {
+    if (heap && heap->part == DateWord::preface && !of_preface) { // preface 1605, title 1607
+      tell_other_years(heap->at);
+      heap = read;
+    } else if (!heap || said_.correction || heap->clipped || (of_era && ours)) {
       if (of_republic && !said_.correction) tell_other_years(heap->at);
       heap = read;
     } else if (of_era)

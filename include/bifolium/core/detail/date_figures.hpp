@@ -25,9 +25,10 @@ protected:
     bool several{};   // true for a decade or a century
     bool century{};   // true for a century
     bool roman{}, clipped{};
-    int opened{};   // number of brackets opened in it, less those closed: 17[25]
-    bool parted{};  // true if brackets divide it
-    bool initial{}; // true if its last letter may be an initial
+    int opened{};    // number of brackets opened in it, less those closed: 17[25]
+    bool parted{};   // true if brackets divide it
+    bool initial{};  // true if its last letter may be an initial
+    bool with_day{}; // true if its last letters may be the day: the years are then from the shorter one to the longer
   };
 
   /// Digits, also across brackets that divide them (17[25]): their number and their value.

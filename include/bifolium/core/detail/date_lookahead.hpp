@@ -24,7 +24,8 @@ protected:
     YearRange written{}, years{};
     TextSpan at{};
     bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{}, republic{};
-    TextSpan era{}; ///< a word or sign that the years are of another era, or empty
+    TextSpan era{};  ///< a word or sign that the years are of another era, or empty
+    DateWord part{}; ///< the kind of the part of the book that has the years: `colophon`, `preface`, or `other`
   };
   /// A word of the table at a position, and the position of the byte after it.
   struct WordAt {
@@ -120,12 +121,31 @@ protected:
     look.take_blanks();
     find_word(words_after_century, look.at(), found);
     if (!round && !comma && found.words.size() > 3 && !found.words.ends_with("eunte")) return {};
+    return at_end_of_remark(found, round, "])?,;:");
+  }
+  /// Reads the part of the book that stands after its year: 1608 in the colophon, 1605 (preface). Returns its kind and the
+  /// position of the byte after it, 0 if there is none.
+  [[nodiscard]] constexpr WordAt part_after(std::size_t at) const {
+    WordAt found;
+    auto look = cursor(at);
+    bool const comma = look.take(',');
+    look.take_blanks();
+    bool const round = !comma && look.take('(');
+    look.take_blanks();
+    find_word(parts_with_dates, look.at(), found);
+    for (auto const words : words_before_part)
+      if (auto part = look; part.take_in_any_case(words) && part.take_blanks())
+        find_word(parts_with_dates, part.at(), found);
+    return at_end_of_remark(found, round, comma ? "])" : "])?,;."); // after a colon comes the year of the part
+  }
+  /// Returns a word after a year, with its bracket, if the statement ends there, or one of these signs follows.
+  [[nodiscard]] constexpr WordAt at_end_of_remark(WordAt found, bool round, std::string_view signs) const {
+    if (found.to == 0) return {};
     auto end = cursor(found.to);
     if (round && !end.take(')')) return {};
-    found.to = found.to > 0 ? end.at() : 0;
+    found.to = end.at();
     end.take_blanks();
-    bool const ends = end.at_end() || std::string_view{"])?,;:"}.find(end.peek()) != std::string_view::npos;
-    return ends ? found : WordAt{};
+    return end.at_end() || signs.find(end.peek()) != std::string_view::npos ? found : WordAt{};
   }
   /// Returns the word for another era that begins at a position, or an empty span. `after` is true after a year, where
   /// nothing but the end of a statement, a stop or a bracket comes next: the A. H. of 1725 A. H. Smith is a name.

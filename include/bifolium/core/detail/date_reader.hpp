@@ -47,7 +47,11 @@ class DateReader : DateAnswer {
               .at = {at_, first->to},
               .roman = first->roman,
               .clipped = first->clipped,
-              .republic = said_.republic};
+              .republic = said_.republic,
+              .part = said_.preface    ? DateWord::preface
+                      : said_.colophon ? DateWord::colophon
+                                       : DateWord::other};
+    if (first->with_day) date_.warn(error(Problem::year_with_day, {at_, first->to}, first->years.from));
     if (first->initial) date_.warn(error(Problem::year_clipped, {at_, first->to}, first->years.from));
     bool several = first->several;
     depth_ += first->opened;
@@ -82,6 +86,7 @@ class DateReader : DateAnswer {
     read.at.to = to;
     settle(read, several);
     settle_era(read, several);
+    if (auto const part = part_after(read.at.to); part.to > 0) read.part = part.says, read.at.to = part.to;
     return std::optional{read};
   }
 
@@ -155,7 +160,7 @@ class DateReader : DateAnswer {
   }
   constexpr void bracket(bool opens) {
     depth_ = opens ? (depth_ > 0 ? depth_ : 0) + 1 : depth_ > 0 ? depth_ - 1 : 0;
-    said_ = {};
+    said_ = opens ? Said{.colophon = said_.colophon, .preface = said_.preface} : Said{}; // colophon (1608)
     ++at_;
   }
 

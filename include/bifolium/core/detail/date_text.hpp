@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/detail/date_words.hpp>
+#include <bifolium/core/detail/imprint_numeral.hpp>
 #include <bifolium/core/detail/month_words.hpp>
 #include <bifolium/core/text_cursor.hpp>
 
@@ -56,11 +57,12 @@ protected:
     }
     return 0;
   }
-  /// Returns true before a month, or a day from which Romans counted back: XII. Kal. Maii.
-  [[nodiscard]] constexpr bool day_named_at(std::size_t at) const {
-    for (auto const word : {"kal", "cal.", "calend", "idus", "id.", "non.", "nonas"})
-      if (cursor(at).take_in_any_case(word)) return true;
-    return month_at(at) > 0;
+  /// Returns the highest number of a day that can stand before the word at the position, or 0 if it names no day: 31 before
+  /// a month, 19 before `Kal.`.
+  [[nodiscard]] constexpr int most_days_before(std::size_t at) const {
+    for (auto const& day : roman_days)
+      if (cursor(at).take_in_any_case(day.word)) return day.most;
+    return month_at(at) > 0 ? most_days_of_month : 0;
   }
   /// Returns true if the number before the position is a day: 16 May, XVI. Maii.
   [[nodiscard]] constexpr bool month_follows(std::size_t at) const {

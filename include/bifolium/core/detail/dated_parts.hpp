@@ -12,7 +12,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Parts of the book before a year that stands in them. What a colophon or a second title says is a date of printing
+/// Parts of the book beside a year that stands in them. What a colophon or a second title says is a date of printing
 /// too; a preface or a privilege may be older than the edition.
 inline constexpr DateWordRow parts_with_dates[]{
     {"colophon"sv, DateWord::colophon},   {"col"sv, DateWord::colophon},        {"kolophon"sv, DateWord::colophon},
@@ -28,6 +28,11 @@ inline constexpr DateWordRow parts_with_dates[]{
     {"Vorwort"sv, DateWord::preface},     {"Widmung"sv, DateWord::preface},     {"prefazione"sv, DateWord::preface},
     {"dedica"sv, DateWord::preface},      {"dedicatoria"sv, DateWord::preface},
 };
+/// Words between a year and the part of the book in which it stands: 1608 in the colophon.
+inline constexpr std::string_view words_before_part[]{
+    "in"sv,      "in the"sv, "on"sv,  "on the"sv, "at"sv,     "at the"sv,  "im"sv,      "in der"sv,
+    "auf dem"sv, "am"sv,     "au"sv,  "à la"sv,   "sur le"sv, "dans le"sv, "dans la"sv, "nel"sv,
+    "nella"sv,   "al"sv,     "sul"sv, "en el"sv,  "en la"sv,  "in het"sv,  "op de"sv};
 
 } // namespace detail
 } // namespace v0

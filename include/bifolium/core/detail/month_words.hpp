@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The names of months. Beside a year a number may be a day, and a year may begin in March or at Easter: both are seen
-/// only by the month. Common practice, no source.
+/// The names of months, and of the days from which Romans counted back. Beside a year a number may be a day, and a year may
+/// begin in March or at Easter: both are seen only by such a word. Common practice, no source.
 #pragma once
 
 #include <cstddef>
@@ -21,6 +21,17 @@ inline constexpr std::string_view month_beginnings[]{
     "ott"sv,    "nov"sv,    "dec"sv,    "déc"sv,  "dez"sv,  "dic"sv};
 /// How many of them are of the first kind.
 inline constexpr std::size_t months_before_spring = 21;
+
+/// The beginning of the name of a day from which Romans counted back, and the highest number that can stand before it:
+/// XIX. Kal. Septembris, VI. Non. Maii, VIII. Id. Martii.
+struct RomanDay {
+  std::string_view word;
+  int most;
+};
+inline constexpr RomanDay roman_days[]{{"kal"sv, 19}, {"cal."sv, 19}, {"calend"sv, 19}, {"idus"sv, 8}, {"idib"sv, 8},
+                                       {"id."sv, 8},  {"non."sv, 6},  {"nonas"sv, 6},   {"nonis"sv, 6}};
+/// The highest number of a day before the name of its month.
+inline constexpr int most_days_of_month = 31;
 
 } // namespace detail
 } // namespace v0

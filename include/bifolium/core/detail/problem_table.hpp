@@ -407,6 +407,8 @@ BIFOLIUM_PROBLEM(320, date_numerals_differ, "'{found}' in brackets is not the ye
 BIFOLIUM_PROBLEM(321, several_dates, "'{found}' is a second date, and the statement does not say which is the date of printing")
 /// Doubtful: 742 read as 1742; MDC. L. Torrentinus, where the L may be an initial, as 1650.
 BIFOLIUM_PROBLEM(322, year_clipped, "'{found}' was read as {limit}")
+/// Doubtful: M. D. X. V. Kal. Maii, which is 1510 and a day, or 1515.
+BIFOLIUM_PROBLEM(334, year_with_day, "'{found}' may be a year, or the year {limit} with the day of the month: both were taken")
 /// Doubtful: c1890.
 BIFOLIUM_PROBLEM(323, circa_or_copyright, "'{found}' was read as 'about'; c may also mean copyright")
 /// 1725 BC, AH 1221, -1725, with no year of our era beside it.
