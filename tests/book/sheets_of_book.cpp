@@ -91,6 +91,12 @@ TEST_CASE("what decides, in words") {
         "whether A and K were printed on one sheet (as in 1 of 2 ways): one fold of the "
         "sheet has the mark in its gutter and the "
         "other has none; a mark in both, or in neither, excludes it");
+  auto const title = sheets("4°: π1 A-K⁴ L⁴(−L4)"); // a title leaf, and a place for it in the last gathering
+  REQUIRE(title.decides);
+  CHECK(
+      to_words(title, *title.decides) ==
+      "whether π was printed in the place of L4 (as in 1 of 2 ways): compare its paper with that of L: stock, distance "
+      "of the chain lines, and that each sheet has one mark in all");
   CHECK(!sheets("4°: A2 B-I4 K2", {{"A", "one", {}}, {"K", "two", {}}}).decides);
   CHECK(!sheets("8°: A-K8").decides);
   CHECK(sheets("8°: A-K8").groupings == 1);
@@ -104,7 +110,8 @@ class BruteForce {
   SheetsOfBook const& book_;
   std::vector<RemnantEvidence> const& seen_;
   std::vector<std::vector<std::uint32_t>> sheets_{};
-  std::vector<int> room_{}; // leaves left in each place
+  std::vector<std::vector<std::uint32_t>> in_places_{}; // the units in each place
+  std::vector<int> room_{};                             // leaves left in each place
   static int marks_of(int leaves) { return leaves == 2 ? 1 : leaves == 8 ? 4 : leaves == 16 ? 8 : 2; }
   bool sound(std::vector<std::uint32_t> const& sheet) const {
     int leaves = 0, marked = 0, open = 0;
@@ -135,6 +142,15 @@ class BruteForce {
     if (u == book_.units.size()) {
       if (!std::all_of(sheets_.begin(), sheets_.end(), [&](auto const& one) { return sound(one); })) return;
       ++count;
+      if (auto const& asked = book_.decides) {
+        auto const has = [](auto const& units, std::uint32_t u) {
+          return std::find(units.begin(), units.end(), u) != units.end();
+        };
+        if (asked->place)
+          answered += has(in_places_[*asked->place], asked->first) ? 1 : 0;
+        else
+          for (auto const& sheet : sheets_) answered += has(sheet, asked->first) && has(sheet, asked->second) ? 1 : 0;
+      }
       if (fewest == -1 || static_cast<int>(sheets_.size()) < fewest)
         fewest = static_cast<int>(sheets_.size()), with_fewest = 0;
       with_fewest += static_cast<int>(sheets_.size()) == fewest ? 1 : 0;
@@ -155,15 +171,19 @@ class BruteForce {
       bool const stocks = unit.stock && stock_of(place_of) && *unit.stock != *stock_of(place_of);
       if (unit.leaves > room_[p] || own || stocks) continue;
       room_[p] -= unit.leaves;
+      in_places_[p].push_back(u);
       place(u + 1);
+      in_places_[p].pop_back();
       room_[p] += unit.leaves;
     }
   }
 
 public:
   std::int64_t count{}, with_fewest{};
+  std::int64_t answered{}; // ways in which the question is answered by yes
   int fewest{-1};
   BruteForce(SheetsOfBook const& book, std::vector<RemnantEvidence> const& seen) : book_{book}, seen_{seen} {
+    in_places_.resize(book.places.size());
     for (auto const& one : book.places) room_.push_back(one.leaves);
     place(0);
   }
@@ -174,7 +194,7 @@ public:
 TEST_CASE("brute force counts the same, with places, stocks and marks") {
   std::mt19937 random{17};
   auto const below = [&](unsigned n) { return random() % n; };
-  int looked_at = 0;
+  int looked_at = 0, asked_of_places = 0;
   for (int round = 0; round < 250; ++round) {
     constexpr int formats[]{2, 4, 8, 12, 16};
     auto const format = formats[below(5)];
@@ -198,6 +218,14 @@ TEST_CASE("brute force counts the same, with places, stocks and marks") {
     CAPTURE(text);
     BruteForce const listed{*book, seen};
     CHECK(book->groupings == listed.count);
+    // two ways differ in what is on one sheet or in what is in a place, so that a look can always tell some of them apart
+    CHECK(book->decides.has_value() == (listed.count > 1));
+    if (book->decides) {
+      CHECK(book->decides->of == listed.count);
+      CHECK(book->decides->together == listed.answered);
+      CHECK((0 < listed.answered && listed.answered < listed.count));
+      asked_of_places += book->decides->place ? 1 : 0;
+    }
     if (listed.count > 0) {
       CHECK(book->fewest_pieces == listed.fewest);
       CHECK(book->with_fewest_pieces == listed.with_fewest);
@@ -205,6 +233,7 @@ TEST_CASE("brute force counts the same, with places, stocks and marks") {
     ++looked_at;
   }
   CHECK(looked_at > 150);
+  CHECK(asked_of_places > 10);
 }
 
 TEST_CASE("preliminaries may have been printed where a leaf is missing, as cancels may") {

@@ -62,11 +62,14 @@ struct SheetGrouping {
   friend bool operator==(SheetGrouping const&, SheetGrouping const&) = default;
 };
 
-/// Two units, and the number of groupings that print them on one sheet.
+/// Two units, or a unit and the place of a leaf that the book does not have, and the number of groupings that print them
+/// on one sheet.
 struct SheetQuestion {
-  std::uint32_t first{}, second{}; ///< two units, as indices of `SheetsOfBook::units`
-  std::int64_t together{};         ///< number of groupings that print them on one sheet
-  std::int64_t of{};               ///< number of all groupings
+  std::uint32_t first{}, second{}; ///< two units, as indices of `SheetsOfBook::units`; of a place, the same unit twice
+  /// the place in which the unit may have been printed, as an index of `SheetsOfBook::places`; no value for two units
+  OptionalNumber<std::uint32_t> place{};
+  std::int64_t together{}; ///< number of groupings that print them on one sheet
+  std::int64_t of{};       ///< number of all groupings
   friend constexpr bool operator==(SheetQuestion const&, SheetQuestion const&) = default;
 };
 
@@ -86,7 +89,7 @@ struct SheetsOfBook {
   Range<Fraction> paper{};
   /// at most 20 of the most likely groupings, without distinguishing interchangeable units
   std::vector<SheetGrouping> likeliest{};
-  /// what to look at; no value if one grouping is left, or if nothing can decide
+  /// what to look at; no value if one grouping is left, or none
   std::optional<SheetQuestion> decides{};
   friend bool operator==(SheetsOfBook const&, SheetsOfBook const&) = default;
 };

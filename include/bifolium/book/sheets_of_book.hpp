@@ -23,16 +23,26 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Counts the ways to print on sheets of `format` what is left after whole sheets. Errors: number_too_large if more is
-/// left than can be counted (about 24 units, with the places of missing leaves; 16 if all are different); no_such_remnant if there is evidence for a unit
-/// that the formula does not have. Precondition: the format says how many leaves a sheet makes.
+/// left than can be counted (about 24 units, with the places of missing leaves; 16 if all are different); no_such_remnant
+/// if there is evidence for a unit that the formula does not have. Precondition: the format says how many leaves a sheet
+/// makes.
 [[nodiscard]] BIFOLIUM_INLINE Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
                                                                     std::vector<RemnantEvidence> const& seen = {});
 
-/// Says in words what to look at: `A and K: a sheet of 4° has one mark, on one fold of its two: look for it in both`.
+/// Says in words what to look at: `whether A and K were printed on one sheet (as in 1 of 2 ways): one fold of the sheet has
+/// the mark in its gutter and the other has none`, `whether π was printed in the place of L4 (as in 1 of 2 ways)`.
 [[nodiscard]] inline std::string to_words(SheetsOfBook const& book, SheetQuestion const& question) {
-  auto const &first = book.units[question.first].name, &second = book.units[question.second].name;
-  std::string words = "whether " + first + " and " + second + " were printed on one sheet (as in " +
-                      std::to_string(question.together) + " of " + number_of(question.of, "way", "ways") + "): ";
+  auto const& first = book.units[question.first].name;
+  auto const ways =
+      " (as in " + std::to_string(question.together) + " of " + number_of(question.of, "way", "ways") + "): ";
+  if (question.place) {
+    auto const& place = book.places[*question.place];
+    return "whether " + first + " was printed in the place of " + place.name + ways +
+           "compare its paper with that of " + place.gathering +
+           ": stock, distance of the chain lines, and that each sheet has one mark in all";
+  }
+  std::string words =
+      "whether " + first + " and " + book.units[question.second].name + " were printed on one sheet" + ways;
   switch (book.leaves_to_sheet) {
   case 2:
     return words + "one leaf of the two has the mark, the other has not";

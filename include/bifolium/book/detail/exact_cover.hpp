@@ -4,7 +4,7 @@
 /// listing the ways would take minutes.
 #pragma once
 
-#include <bifolium/book/detail/press_pieces.hpp>
+#include <bifolium/book/detail/cover_question.hpp>
 #include <bifolium/core/insertion_sort.hpp>
 
 namespace bifolium {
@@ -14,16 +14,9 @@ namespace detail {
 class ExactCover {
   static constexpr std::size_t most_listed = 20, most_fillings = std::size_t{1} << 23U;
   using Piece = PressPieces::Piece;
-
-  /// The results for one state.
-  struct Ways {
-    std::int64_t all{};
-    std::int64_t fewest{}; ///< number of ways with the fewest pieces
-    std::int64_t best{};   ///< number of these with the fewest leaves over
-    int pieces{}, left_over{};
-    /// the least and the greatest number of leaves of printed sheets or parts, for any of the ways
-    int least{}, most{};
-  };
+  using Ways = CoverWays;
+  using InPlace = UnitsInPlace;
+  using Filled = PlacesFilled;
 
   SheetsOfBook& book_;
   PressPieces pieces_;
@@ -62,16 +55,6 @@ class ExactCover {
     }
   }
 
-  /// Units that are printed in one place: how many of each class, and the difference of states.
-  struct InPlace {
-    std::vector<std::uint8_t> of_class{};
-    std::size_t state{};
-    int leaves{};
-  };
-  /// The ways to fill all places so that a state is left: of units, and of interchangeable units.
-  struct Filled {
-    std::int64_t times{}, of_likes{};
-  };
   std::vector<std::vector<InPlace>> options_{}; // of each place, those with the most leaves first
   std::vector<Filled> filled_{};                // by state
   /// Returns true if units of the class can have been printed in a place. A gathering was not printed in its own, and a
@@ -97,11 +80,6 @@ class ExactCover {
     taken = before;
     return true;
   }
-  [[nodiscard]] bool is_left(InPlace const& option, std::size_t state) const {
-    for (std::size_t c = 0; c < classes().size(); ++c)
-      if (option.of_class[c] > pieces_.left(state, c)) return false;
-    return true;
-  }
   void fill_places() {
     filled_.assign(pieces_.states(), {});
     filled_.back() = {1, 1};
@@ -112,7 +90,7 @@ class ExactCover {
         auto const& here = filled_[state];
         if (here.times == 0) continue;
         for (auto const& option : options) {
-          if (!is_left(option, state)) continue;
+          if (!pieces_.has(option.of_class, state)) continue;
           auto& there = next[state - option.state];
           there.times += here.times * pieces_.ways_to_take(option.of_class, state, none);
           there.of_likes += here.of_likes;
@@ -146,7 +124,7 @@ class ExactCover {
       return list(state, so_far, used, taken, 0);
     }
     for (auto const& option : options_[place]) {
-      if (!is_left(option, state)) continue;
+      if (!pieces_.has(option.of_class, state)) continue;
       auto next = so_far;
       auto next_used = used;
       for (std::size_t c = 0; c < classes().size(); ++c)
@@ -162,7 +140,7 @@ class ExactCover {
     for (std::size_t p = options_.size(); p-- > 0;)
       for (std::size_t state = 0; state < pieces_.states(); ++state)
         for (auto const& option : options_[p])
-          if (is_left(option, state) && can_end[p + 1][state - option.state]) can_end[p][state] = true;
+          if (pieces_.has(option.of_class, state) && can_end[p + 1][state - option.state]) can_end[p][state] = true;
     list_places(0, pieces_.states() - 1, can_end, {}, std::vector<std::size_t>(classes().size()));
     insertion_sort(book_.likeliest, [](auto const& a, auto const& b) { return a.paper < b.paper; });
   }
@@ -204,43 +182,6 @@ class ExactCover {
       if (other == taken) return;
     kept_.push_back(taken);
     book_.likeliest.push_back(grouping);
-  }
-
-  /// Of ways that leave `left` of `all` interchangeable units, the number that leave one more certain unit: an exact part.
-  static std::int64_t share(std::int64_t times, std::size_t left, std::size_t sure, std::size_t all) {
-    auto const part = static_cast<std::int64_t>(left > sure ? left - sure : 0);
-    auto const whole = static_cast<std::int64_t>(all - sure);
-    return times / whole * part + times % whole * part / whole;
-  }
-  /// Returns the number of groupings in which a unit of one class and a unit of another are on one sheet.
-  [[nodiscard]] std::int64_t together(std::size_t a, std::size_t b) const {
-    std::vector<std::uint8_t> fixed(classes().size());
-    ++fixed[a], ++fixed[b];
-    std::int64_t ways = 0;
-    for (std::size_t state = 0; state < filled_.size(); ++state) {
-      auto times = filled_[state].times; // less those in which one of the two is in a place
-      for (std::size_t c = 0; c < classes().size(); ++c)
-        for (std::size_t sure = 0; sure < fixed[c]; ++sure)
-          times = share(times, pieces_.left(state, c), sure, classes()[c].units.size());
-      if (times == 0) continue;
-      for (auto const& piece : pieces_.all())
-        if (auto const more = pieces_.ways_to_take(piece, state, fixed); more > 0)
-          ways += times * more * ways_[state - piece.state].all;
-    }
-    return ways;
-  }
-  void find_question() {
-    if (book_.groupings < 2) return;
-    std::int64_t nearest = book_.groupings;
-    for (std::size_t a = 0; a < classes().size(); ++a)
-      for (auto b = a; b < classes().size(); ++b) {
-        if (a == b && classes()[a].units.size() < 2) continue;
-        auto const ways = together(a, b);
-        auto const off = 2 * ways > book_.groupings ? 2 * ways - book_.groupings : book_.groupings - 2 * ways;
-        if (ways == 0 || ways == book_.groupings || off >= nearest) continue;
-        nearest = off;
-        book_.decides = SheetQuestion{classes()[a].units[0], classes()[b].units[a == b ? 1 : 0], ways, book_.groupings};
-      }
   }
 
 public:
@@ -288,7 +229,7 @@ public:
     list(wanted);
     book_.paper = {paper(total.least), {}, paper(total.most)};
     book_.paper.stated = book_.likeliest.empty() ? book_.paper.low : book_.likeliest.front().paper;
-    find_question();
+    book_.decides = CoverQuestion{book_, pieces_, ways_, options_, filled_}.find();
   }
 };
 

@@ -169,6 +169,12 @@ public:
       if (piece.of_class[c] > left(state, c)) return false;
     return true;
   }
+  /// Returns true if a state has so many units of each class.
+  [[nodiscard]] bool has(std::vector<std::uint8_t> const& of_class, std::size_t state) const {
+    for (std::size_t c = 0; c < classes_.size(); ++c)
+      if (of_class[c] > left(state, c)) return false;
+    return true;
+  }
   /// Returns the number of ways to take the piece from a state in which `fixed` units of each class are already chosen,
   /// or 0 if it cannot be taken.
   [[nodiscard]] std::int64_t ways_to_take(Piece const& piece, std::size_t state,
