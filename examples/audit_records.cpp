@@ -30,7 +30,8 @@ constexpr auto usage =
 Reads TSV with a header, or records of MARC 21 in MARCXML or ISO 2709, and recognises which. The columns of TSV can be in any
 order, and each can be missing or empty:
   record formula pagination leaves plates format signing gatherings height_mm width_mm height_cm binding_mm chain_lines
-  watermark material year coded_year place coded_place rules
+  watermark countermark head_edge tail_edge fore_edge point_hole leaves_seen material year coded_year place coded_place
+  rules
 Cells are what catalogues write: a formula or its note (Signatures: ...), a whole physical description, a size with its format.
 rules: codes of the rules that were followed, such as dcrmb or rda. Of a MARC record all of these are found in its fields.
 Writes TSV, a line for each finding and for each edit of a repair, with the header
@@ -64,6 +65,9 @@ Audit examined(RecordTexts const& texts, Conventions const& conventions) {
   fields.plates = texts["plates"], fields.format = texts["format"], fields.signing = texts["signing"];
   fields.gatherings = texts["gatherings"], fields.width = texts["width_mm"], fields.binding = texts["binding_mm"];
   fields.chain_lines = texts["chain_lines"], fields.watermark = texts["watermark"];
+  fields.countermark = texts["countermark"], fields.point_hole = texts["point_hole"];
+  fields.head_edge = texts["head_edge"], fields.tail_edge = texts["tail_edge"], fields.fore_edge = texts["fore_edge"];
+  fields.leaves_seen = texts["leaves_seen"];
   fields.material = texts["material"];
   fields.year = texts["year"], fields.coded_year = texts["coded_year"], fields.place = texts["place"],
   fields.coded_place = texts["coded_place"];

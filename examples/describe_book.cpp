@@ -56,6 +56,7 @@ struct Described {
   PeriodBounds bounds;
   Inference inference;
   Audit audit;
+  bool format_is_stated{}; ///< in its field or before the formula
 
   /// The format that the leaf argues for, where one is at least probable.
   [[nodiscard]] std::optional<FormatCandidate> likely() const {
@@ -112,48 +113,39 @@ struct Described {
   }
 };
 
-/// What a sign shows against a format, in words.
-std::string sign_words(SignAgainst const& sign, std::string_view format) {
-  std::string const of{format};
-  if (sign.kind == EvidenceKind::edges) return "no leaf of " + of + " has its edges so";
-  if (sign.kind == EvidenceKind::point_hole) return "no leaf of " + of + " has a point-hole there";
-  if (sign.kind == EvidenceKind::watermark)
-    return "no leaf of " + of + " has its " + std::string{sign.field} + " there";
-  std::string words = "no gathering of " + of + " shows the marks and chain lines of these leaves";
-  for (auto const leaf : sign.leaves)
-    words +=
-        (leaf == sign.leaves.front() ? "; they would agree without leaf " : " or without leaf ") + std::to_string(leaf);
-  return words;
-}
-
-/// What the leaf shows against the format that is stated or, where none is, against that for which it argues. Size, chain
-/// lines, watermark and gatherings are fields of the description, which is examined by itself.
-std::vector<std::string> leaf_against_format(Described const& described) {
-  std::vector<std::string> said;
-  auto const likely = described.likely();
-  auto const stated = described.format();
-  if (!stated || stated->kind() != Format::Kind::leaves || described.inference.mixed) return said;
-  for (auto const& sign : signs_against(described.observation, *stated))
-    if (sign.field != "watermark") said.push_back(sign_words(sign, stated->symbol().view()));
-  if (!said.empty() || !likely || stated->leaves_to_sheet() == likely->format.leaves_to_sheet()) return said;
-  std::string why;
-  for (auto const kind : {EvidenceKind::edges, EvidenceKind::point_hole, EvidenceKind::leaves}) {
-    auto const there = likely->reason(kind);
-    bool against = there.seen;
-    for (auto const& one : described.inference)
-      if (one.format == *stated) against = against && there.weight > one.reason(kind).weight + weight_that_counts;
-    if (against) why += (why.empty() ? "" : ", ") + std::string{to_words(kind)};
-  }
-  if (!why.empty())
-    said.push_back("the format is stated as " + std::string{stated->symbol().view()} + ", but the leaf argues for " +
-                   std::string{likely->format.symbol().view()} + ": " + why);
-  return said;
-}
+/// What the leaf shows against itself, or against the format for which it argues.
+struct Remark {
+  bool doubt{}; ///< otherwise it is only odd
+  std::string says{};
+  std::string_view id{}; ///< identifier of the problem, if it is one
+};
 
 /// Whether a warning of the observation is that two of its signs contradict each other.
 bool contradicts(Error const& warning) {
   return warning.problem == Problem::type_page_above_leaf || warning.problem == Problem::edges_of_cropped_leaf ||
          warning.problem == Problem::chain_lines_on_wove;
+}
+/// Remarks that no finding of the description has: those against a stated format are findings. `against` becomes true where
+/// the leaf or its paper does not agree with the record.
+std::vector<Remark> remarks(Described const& described, bool& against) {
+  std::vector<Remark> said;
+  auto const likely = described.likely();
+  if (likely && !described.format_is_stated && likely->format.kind() == Format::Kind::leaves)
+    for (auto const& sign : signs_against(described.observation, likely->format))
+      if (sign.field != "watermark") said.push_back({true, to_words(sign, likely->format), {}});
+  against = !said.empty();
+  auto const odd = [&](Error const& warning) {
+    said.push_back({false, sentence_of(warning), identifier(warning.problem)});
+    against = against || contradicts(warning);
+  };
+  for (auto const& warning : described.observation.warnings()) odd(warning);
+  // a distance of chain lines tells that there are some, and nothing of their direction
+  auto const& seen = described.observation.seen();
+  if (described.book.chain_spacing && seen.material == Material::wove && seen.chain_lines == ChainLines::unknown)
+    odd(error_in_field(Problem::chain_lines_on_wove, "chain spacing"));
+  for (auto const& bound : described.bounds)
+    against = against || (bound.binds() && seen.year && seen.year->to < bound.year);
+  return said;
 }
 
 /// The format in its first line, and whether the record agrees with itself.
@@ -170,21 +162,11 @@ void tell_verdict(Described const& described) {
                            : words.substr(0, words.find('\n') + 1));
   if (auto const next = words.find("\nLook next at: "); next != words.npos && !one_leaf)
     std::cout << words.substr(next + 1, words.find('\n', next + 1) - next);
-  auto const signs = leaf_against_format(described);
-  bool against = !signs.empty();
-  for (auto const& warning : described.observation.warnings()) against = against || contradicts(warning);
-  // a distance of chain lines tells that there are some, and nothing of their direction
-  bool const lines_in_wove =
-      described.book.chain_spacing && seen.material == Material::wove && seen.chain_lines == ChainLines::unknown;
-  against = against || lines_in_wove;
-  for (auto const& bound : described.bounds)
-    against = against || (bound.binds() && seen.year && seen.year->to < bound.year);
+  bool against = false;
+  auto const said = remarks(described, against);
   std::cout << verdict_of(described.audit, against) << '\n';
   tell_findings(std::cout, described.audit);
-  for (auto const& sign : signs) std::cout << "  Doubtful: " << sign << '\n';
-  for (auto const& warning : described.observation.warnings()) std::cout << "  Odd: " << sentence_of(warning) << '\n';
-  if (lines_in_wove)
-    std::cout << "  Odd: " << sentence_of(error_in_field(Problem::chain_lines_on_wove, "chain spacing")) << '\n';
+  for (auto const& remark : said) std::cout << (remark.doubt ? "  Doubtful: " : "  Odd: ") << remark.says << '\n';
   tell_period(std::cout, described.bounds, seen.year);
   std::cout << '\n';
 }
@@ -303,7 +285,15 @@ std::string json_of(Described const& described) {
   all.add("lines", lines.written());
   if (book.collation) all.number("leaves_of_formula", book.collation->leaves());
   if (auto const pages = described.extent()) all.number("pages", pages->pages());
-  all.add("agrees", described.audit.agrees() ? "true" : "false");
+  bool against = false;
+  auto leaf = Json::array();
+  for (auto const& remark : remarks(described, against)) {
+    auto object = Json::object();
+    if (!remark.id.empty()) object.text("id", remark.id);
+    leaf.element(object.text("level", remark.doubt ? "doubt" : "note").text("says", remark.says).written());
+  }
+  all.add("leaf", leaf.written());
+  all.add("agrees", described.audit.agrees() && !against ? "true" : "false");
   auto audit = audit_json(book.title, described.audit);
   audit.pop_back(); // the end of the line
   return all.add("audit", audit).written() + '\n';
@@ -319,7 +309,8 @@ int describe(Arguments given) {
   auto const description = read_description(texts_of(book));
   // gatherings of the formula, and the width in 19 x 12 cm, are evidence where none are stated by themselves
   auto const evidence = evidence_of(description);
-  if (!book.seen.gathering_leaves) book.seen.gathering_leaves = evidence.gathering_leaves;
+  if (!book.seen.gathering_leaves)
+    book.seen.gathering_leaves = evidence.gathering_leaves, book.seen.alternating_with = evidence.alternating_with;
   if (!book.seen.height && evidence.height) { // 17 cm after the pages
     book.seen.height = evidence.height, book.seen.width = evidence.width;
     book.seen.rounded_up_to = evidence.rounded_up_to, book.seen.of = evidence.of;
@@ -343,7 +334,13 @@ int describe(Arguments given) {
   if (book.record.empty() || !observation || !bounds) return unreadable;
   auto const code = errors.empty() ? all_done : unreadable;
 
-  Described const described{book, *observation, *bounds, infer_format(*observation), examine(description)};
+  Described const described{book,
+                            *observation,
+                            *bounds,
+                            infer_format(*observation),
+                            examine(description),
+                            description.format || !description.formats.empty() ||
+                                (description.formula && description.formula->value.format())};
   if (given.has("--json")) {
     std::cout << json_of(described);
     return code;

@@ -15,10 +15,11 @@
 namespace support {
 
 /// The columns that are read, and those of MARC records, which are put into them.
-inline constexpr std::array audit_columns{"record",    "formula",    "pagination",  "leaves",      "plates",
-                                          "format",    "signing",    "gatherings",  "height_mm",   "width_mm",
-                                          "height_cm", "binding_mm", "chain_lines", "watermark",   "material",
-                                          "year",      "coded_year", "place",       "coded_place", "rules"};
+inline constexpr std::array audit_columns{
+    "record",      "formula",    "pagination", "leaves",      "plates",     "format",      "signing",
+    "gatherings",  "height_mm",  "width_mm",   "height_cm",   "binding_mm", "chain_lines", "watermark",
+    "countermark", "head_edge",  "tail_edge",  "fore_edge",   "point_hole", "leaves_seen", "material",
+    "year",        "coded_year", "place",      "coded_place", "rules"};
 
 /// The texts of a record, by column.
 struct RecordTexts {

@@ -231,10 +231,12 @@ inline bifolium::FieldTexts texts_of(Book const& book) {
   };
   bifolium::FieldTexts texts;
   texts.formula = text("formula"), texts.pagination = text("pagination"), texts.plates = text("plates");
-  if (is_leaf_count(text("leaves"))) texts.leaves = text("leaves");
+  (is_leaf_count(text("leaves")) ? texts.leaves : texts.leaves_seen) = text("leaves");
   texts.format = text("format"), texts.signing = text("signing"), texts.gatherings = text("gatherings of");
   texts.height = text("height"), texts.width = text("width"), texts.binding = text("binding");
   texts.chain_lines = text("chain lines"), texts.watermark = text("watermark"), texts.material = text("material");
+  texts.countermark = text("countermark"), texts.point_hole = text("point-hole");
+  texts.head_edge = text("head edge"), texts.tail_edge = text("tail edge"), texts.fore_edge = text("fore-edge");
   texts.year = text("year"), texts.place = text("place");
   return texts;
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 // What contradicts, and the likely slip, case by case. Formulas and extents are constructed unless a source is named;
 // what is right was worked out by hand.
+#include <bifolium/evidence/infer.hpp>
+#include <bifolium/evidence/signs_against.hpp>
+#include <bifolium/evidence/words.hpp>
 #include <bifolium/record/read_size.hpp>
 
 #include "book_of.hpp"
@@ -225,6 +228,86 @@ TEST_CASE("the watermark against the format") {
                         .year = "1805",
                         .place = "London"}),
              FindingId::format_against_watermark));
+}
+
+TEST_CASE("what the leaf shows against the stated format is a finding") {
+  // a folio has one fold, at the spine; a quarto has bolts at the head only, an octavo at head and fore-edge: Gaskell, A New
+  // Introduction to Bibliography (1972), pp. 84-107 (from memory)
+  struct Row {
+    FieldTexts texts;
+    FindingId id;
+    FieldSet fields;
+  };
+  FieldSet const format = Field::format;
+  for (auto const& [texts, id, fields] :
+       {Row{{.format = "2°", .head_edge = "bolt"}, FindingId::format_against_edges, format | Field::head_edge},
+        Row{{.format = "4°", .fore_edge = "bolt"}, FindingId::format_against_edges, format | Field::fore_edge},
+        Row{{.format = "8°", .head_edge = "deckle", .tail_edge = "bolt"},
+            FindingId::format_against_edges,
+            format | Field::head_edge | Field::tail_edge},
+        Row{{.formula = "2°: A-K⁶", .head_edge = "bolt"},
+            FindingId::format_against_edges,
+            FieldSet{Field::formula} | Field::head_edge},
+        Row{{.format = "8°", .countermark = "gutter", .year = "1480"},
+            FindingId::format_against_countermark,
+            format | Field::countermark},
+        Row{{.format = "8°",
+        .gatherings = "8",
+        .leaves_seen = "1 head-of-gutter; 2 absent; 3 centre; 4 head-of-gutter; 5 head-of-gutter; 6 absent; 7 absent; "
+                       "8 head-of-gutter"},
+            FindingId::format_against_leaves,
+            format | Field::leaves_seen}}) {
+    auto const audit = of_fields(texts);
+    CAPTURE(std::string{identifier(id)});
+    REQUIRE(has(audit, id));
+    auto const finding = found(audit, id);
+    CHECK(finding.fields == fields);
+    CHECK(finding.level == Severity::doubt);
+    CHECK(finding.settle);
+    CHECK(!audit.agrees());
+  }
+  CHECK(found(of_fields({.format = "2°", .head_edge = "bolt"}), FindingId::format_against_edges).says ==
+        "no leaf of 2° has its edges so");
+  // every sign that a format does not show is a finding, and no other is
+  auto const edges = [](std::string_view text) {
+    return text.empty() ? EdgeSeen::unknown : *read_word<EdgeSeen>(text);
+  };
+  for (auto const leaves : {2, 4, 8, 12})
+    for (std::string_view const head : {"", "bolt", "deckle"})
+      for (std::string_view const fore_edge : {"", "bolt", "deckle"})
+        for (std::string_view const hole : {"", "inside", "spine-fold", "fore-edge"})
+          for (std::string_view const mark : {"", "centre", "gutter", "fore-edge"}) {
+            auto const name = std::to_string(leaves) + "°";
+            FieldTexts const texts{
+                .format = name, .countermark = mark, .head_edge = head, .fore_edge = fore_edge, .point_hole = hole};
+            CAPTURE(name);
+            CAPTURE(head);
+            CAPTURE(fore_edge);
+            CAPTURE(hole);
+            CAPTURE(mark);
+            LeafEvidence seen{.head = edges(head), .fore_edge = edges(fore_edge)};
+            if (!hole.empty()) seen.point_hole = *read_word<HolePlace>(hole);
+            if (!mark.empty()) seen.countermark = *read_word<MarkPlace>(mark);
+            auto const observation = observe(seen);
+            REQUIRE(observation);
+            auto const inference = infer_format(*observation);
+            auto const audit = of_fields(texts);
+            if (inference.mixed) continue;
+            for (auto const& sign : signs_against(*observation, Format::of(leaves))) {
+              auto const says = to_words(sign, Format::of(leaves));
+              CHECK(std::any_of(audit.findings.begin(), audit.findings.end(),
+                                [&](Finding const& one) { return one.says == says; }));
+            }
+            for (auto const& one : audit.findings) CHECK(one.level != Severity::error);
+          }
+  // leaves of a gathering say nothing unless it is known how many leaves it has
+  auto const alone = read_description({.format = "8°", .leaves_seen = "1 gutter; 2 absent"});
+  REQUIRE(alone.unread.size() == 1);
+  CHECK(alone.unread[0].error.problem == Problem::gathering_size_needed);
+  CHECK(alone.unread[0].field == Field::leaves_seen);
+  CHECK(!alone.leaves_seen);
+  CHECK(read_description({.gatherings = "4", .leaves_seen = "5 gutter"}).unread.size() == 1);
+  CHECK(read_description({.formula = "8°: A-K⁸", .leaves_seen = "5 gutter"}).leaves_seen);
 }
 
 TEST_CASE("chain lines and marks of vellum are a contradiction") { // made of skins, not in a mould

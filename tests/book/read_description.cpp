@@ -106,10 +106,12 @@ TEST_CASE("character references in the fields are characters, in what is read an
         CHECK(read.pagination->text.substr(edit.from, edit.to - edit.from) == edit.old);
   FieldTexts texts;
   for (auto const field :
-       {&FieldTexts::formula, &FieldTexts::pagination, &FieldTexts::leaves, &FieldTexts::plates, &FieldTexts::format,
-        &FieldTexts::signing, &FieldTexts::gatherings, &FieldTexts::height, &FieldTexts::width, &FieldTexts::binding,
-        &FieldTexts::chain_lines, &FieldTexts::watermark, &FieldTexts::material, &FieldTexts::year,
-        &FieldTexts::coded_year, &FieldTexts::place, &FieldTexts::coded_place})
+       {&FieldTexts::formula,     &FieldTexts::pagination,  &FieldTexts::leaves,      &FieldTexts::plates,
+        &FieldTexts::format,      &FieldTexts::signing,     &FieldTexts::gatherings,  &FieldTexts::height,
+        &FieldTexts::width,       &FieldTexts::binding,     &FieldTexts::chain_lines, &FieldTexts::watermark,
+        &FieldTexts::countermark, &FieldTexts::head_edge,   &FieldTexts::tail_edge,   &FieldTexts::fore_edge,
+        &FieldTexts::point_hole,  &FieldTexts::leaves_seen, &FieldTexts::material,    &FieldTexts::year,
+        &FieldTexts::coded_year,  &FieldTexts::place,       &FieldTexts::coded_place})
     texts.*field = "8 &#8312 B";
   auto const refused = described(texts);
   CHECK(refused.unread.size() == field_count);

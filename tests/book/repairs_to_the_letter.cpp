@@ -74,6 +74,37 @@ TEST_CASE("leaves of a gathering in the words of a field") { // common practice,
     CHECK(described.unread.empty());
     CHECK(evidence_of(described).alternating_with == 4);
   }
+  // the same beside the format, in its own field or in that of the size
+  struct Beside {
+    std::string_view words;
+    int leaves;
+    OptionalNumber<int> other;
+  };
+  for (auto const& [words, leaves, other] :
+       {Beside{"8vo in 8s", 8, {}}, Beside{"8vo in 8s and 4s", 8, 4}, Beside{"8vo (8/4)", 8, 4},
+        Beside{"8vo in 4s & 8s", 4, 8}, Beside{"12mo in eights and fours", 8, 4},
+        Beside{"12mo, gathered in 8s and 4s", 8, 4}, Beside{"8vo (8/8/4)", 8, 4}}) {
+    INFO(words);
+    auto const size = "19 cm (" + std::string{words} + ")";
+    FieldTexts own, beside;
+    own.format = words;
+    beside.height = size;
+    for (auto const& texts : {own, beside}) {
+      if (!texts.height.empty() && words.find('(') != words.npos) continue;
+      auto const described = read_description(texts);
+      REQUIRE(described.gatherings);
+      CHECK(described.gatherings->value == leaves);
+      CHECK(described.gatherings->in == (texts.height.empty() ? Field::format : Field::height));
+      CHECK(described.gatherings_alternating_with.value_or(0) == other.value_or(0));
+      CHECK(described.unread.empty());
+      CHECK(described.again.empty());
+      auto stated = texts;
+      stated.gatherings = other ? "in fours and eights" : "in eights";
+      CHECK(read_description(stated).again.empty());
+      stated.gatherings = "in sixes";
+      CHECK(read_description(stated).again.size() == 1);
+    }
+  }
   // what is not a second number, or a third one, is left
   for (auto const* words : {"8.", "8.4.6", "8 and", "8 plates", "8.4 signed", "8.0"}) {
     INFO(words);

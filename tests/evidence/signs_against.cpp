@@ -176,3 +176,16 @@ TEST_CASE(
       CHECK(warned({.fore_edge = edge, .state = state}) == odd);
     }
 }
+
+TEST_CASE("a sign in words") {
+  auto const octavo = Format::of(8);
+  CHECK(to_words({EvidenceKind::edges, "edges", {}}, octavo) == "no leaf of 8° has its edges so");
+  CHECK(to_words({EvidenceKind::point_hole, "point_hole", {}}, octavo) == "no leaf of 8° has a point-hole there");
+  CHECK(to_words({EvidenceKind::watermark, "countermark", {}}, octavo) == "no leaf of 8° has its countermark there");
+  CHECK(to_words({EvidenceKind::leaves, "leaves", {}}, octavo) ==
+        "no gathering of 8° shows the marks and chain lines of these leaves");
+  CHECK(
+      to_words({EvidenceKind::leaves, "leaves", {3, 5}}, octavo) ==
+      "no gathering of 8° shows the marks and chain lines of these leaves; they would agree without leaf 3 or without "
+      "leaf 5");
+}

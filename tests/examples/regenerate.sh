@@ -43,6 +43,7 @@ write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
 write wrong_record.txt wrong_record.record "$bin/describe_book" -
 write one_leaf.txt one_leaf.record "$bin/describe_book" -
 write folio_with_bolt.txt folio_with_bolt.record "$bin/describe_book" -
+write folio_with_bolt.json folio_with_bolt.record "$bin/describe_book" - --json
 write unread_fields.txt unread_fields.record "$bin/describe_book" -
 write formulas.txt formulas.list "$bin/read_formulas"
 write records.txt records.tsv "$bin/audit_records" --omitted 8

@@ -376,12 +376,12 @@ template struct Trivial<FieldDoubt, 56, regular>;
 template struct Allocating<SecondStatement, regular>;
 template struct Allocating<Description, regular>;
 template struct Allocating<Stated<int>, regular>;
-template struct Trivial<FieldTexts, 272, regular>;
+template struct Trivial<FieldTexts, 368, regular>;
 template struct Allocating<Remnant, regular>;
 template struct Allocating<RemnantEvidence, regular>;
 template struct Allocating<FreePlace, regular>;
 template struct Allocating<SheetGrouping, regular>;
-template struct Trivial<SheetQuestion, 24, regular>;
+template struct Trivial<SheetQuestion, 32, regular>;
 template struct Allocating<SheetsOfBook, regular>;
 
 // drawing

@@ -287,6 +287,7 @@ constexpr Writer writers[]{
     {"edition/casting_off.hpp", "assumption", nullptr, 0, sentence},
     {"evidence/words.hpp", "identifier", nullptr, 0, machine},
     {"evidence/leaf_origin.hpp", "to_words", nullptr, 0, sentence},
+    {"evidence/signs_against.hpp", "to_words", nullptr, 0, sentence},
     {"evidence/period.hpp", "to_words", nullptr, 0, sentence},
     {"fold/attested_rows.hpp", "to_words", nullptr, 0, sentence},
     {"fold/attested.hpp", "id source text what view operator<<", nullptr, 0, "constants of the table of schemes"},

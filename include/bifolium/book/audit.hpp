@@ -54,12 +54,16 @@ enum class FindingId : std::uint16_t {
   oblong_but_high = 631,          ///< the leaf is higher than broad and is described as oblong
   /// a limit of the caller was reached: numbers of leaves were not compared, or findings are left out
   limit_reached = 632,
-  format_against_watermark = 633, ///< no leaf of the format has its watermark at this place
-  paper_signs_in_vellum = 634     ///< chain lines or a watermark are stated of vellum, which has neither
+  format_against_watermark = 633,   ///< no leaf of the format has its watermark at this place
+  paper_signs_in_vellum = 634,      ///< chain lines or a watermark are stated of vellum, which has neither
+  format_against_edges = 635,       ///< bolts and rough edges are evidence against the format
+  format_against_point_hole = 636,  ///< a point-hole is evidence against the format
+  format_against_countermark = 637, ///< no leaf of the format has its countermark at this place
+  format_against_leaves = 638       ///< what leaves of a gathering show together is evidence against the format
 };
 
 inline constexpr int first_finding = 601; ///< the number of the first kind of finding; the others follow without a gap
-inline constexpr int finding_count = 34;  ///< number of kinds of finding
+inline constexpr int finding_count = 38;  ///< number of kinds of finding
 
 /// Returns the identifier of a finding: `pages_contradict`. A number that is not a finding, such as that of
 /// `Finding{}`, gives "unknown".
@@ -97,11 +101,15 @@ inline constexpr int finding_count = 34;  ///< number of kinds of finding
                                              "oblong_but_high",
                                              "limit_reached",
                                              "format_against_watermark",
-                                             "paper_signs_in_vellum"};
+                                             "paper_signs_in_vellum",
+                                             "format_against_edges",
+                                             "format_against_point_hole",
+                                             "format_against_countermark",
+                                             "format_against_leaves"};
   auto const i = static_cast<int>(id) - first_finding;
   return i >= 0 && i < finding_count ? names[i] : "unknown";
 }
-static_assert(static_cast<int>(FindingId::paper_signs_in_vellum) == first_finding + finding_count - 1);
+static_assert(static_cast<int>(FindingId::format_against_leaves) == first_finding + finding_count - 1);
 
 /// Returns the kind of finding that has an identifier, such as one that was stored, or no value if none has it.
 /// Example: `find_finding("stated_twice") == FindingId::stated_twice`.

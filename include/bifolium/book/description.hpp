@@ -98,14 +98,18 @@ struct Description {
   std::optional<Stated<int>> gatherings{};        ///< leaves of most gatherings: "in fours"
   /// the other of two sizes that alternate: 4 of "8.4", where `gatherings` has 8
   OptionalNumber<int> gatherings_alternating_with{};
-  std::optional<Stated<SizeRange>> height{}, width{}; ///< height and width of the leaf
-  std::optional<Stated<SizeRange>> binding{};         ///< height of the cover
-  std::optional<Stated<ChainLines>> chain_lines{};    ///< direction of the chain lines
-  std::optional<Stated<MarkPlace>> watermark{};       ///< place of the watermark in the leaf
-  std::optional<Stated<Material>> material{};         ///< laid or wove paper, vellum
-  std::optional<Stated<YearRange>> year{};            ///< year of printing
-  std::optional<Stated<YearRange>> coded_year{};      ///< year of printing, coded beside the imprint (MARC 21, 008)
-  std::optional<Stated<Region>> place{};              ///< place of printing
+  std::optional<Stated<SizeRange>> height{}, width{};                    ///< height and width of the leaf
+  std::optional<Stated<SizeRange>> binding{};                            ///< height of the cover
+  std::optional<Stated<ChainLines>> chain_lines{};                       ///< direction of the chain lines
+  std::optional<Stated<MarkPlace>> watermark{};                          ///< place of the watermark in the leaf
+  std::optional<Stated<MarkPlace>> countermark{};                        ///< place of the countermark in the leaf
+  std::optional<Stated<EdgeSeen>> head_edge{}, tail_edge{}, fore_edge{}; ///< what no binder cut away of the edges
+  std::optional<Stated<HolePlace>> point_hole{};                         ///< place of the hole of a press point
+  std::optional<Stated<EvidenceOfLeaves>> leaves_seen{};                 ///< what leaves of one gathering show
+  std::optional<Stated<Material>> material{};                            ///< laid or wove paper, vellum
+  std::optional<Stated<YearRange>> year{};                               ///< year of printing
+  std::optional<Stated<YearRange>> coded_year{}; ///< year of printing, coded beside the imprint (MARC 21, 008)
+  std::optional<Stated<Region>> place{};         ///< place of printing
   /// all places that the statement of place names or can mean; empty if it says that one of them is false
   std::vector<Place> places{};
   std::optional<Stated<CountryCode>> coded_place{}; ///< country of printing, coded beside the imprint (MARC 21, 008)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What a description says of its leaves, as evidence of the format: sizes as they were rounded, chain lines, paper,
-/// the gatherings of the formula, date and place. The format statement is left out, so that the two can be compared.
+/// What a description says of its leaves, as evidence of the format: sizes as they were rounded, chain lines, marks, edges,
+/// paper, the gatherings of the formula, date and place. The format statement is left out, so that the two can be compared.
 #pragma once
 
 #include <bifolium/book/description.hpp>
@@ -46,6 +46,12 @@ inline void take_size(Description const& book, LeafEvidence& seen) {
   detail::take_size(book, seen);
   if (book.chain_lines) seen.chain_lines = book.chain_lines->value;
   if (book.watermark) seen.watermark = book.watermark->value;
+  if (book.countermark) seen.countermark = book.countermark->value;
+  if (book.head_edge) seen.head = book.head_edge->value;
+  if (book.tail_edge) seen.tail = book.tail_edge->value;
+  if (book.fore_edge) seen.fore_edge = book.fore_edge->value;
+  if (book.point_hole) seen.point_hole = book.point_hole->value;
+  if (book.leaves_seen) seen.leaves = book.leaves_seen->value;
   if (book.material) seen.material = book.material->value;
   if (book.gatherings)
     seen.gathering_leaves = book.gatherings->value, seen.alternating_with = book.gatherings_alternating_with;

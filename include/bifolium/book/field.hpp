@@ -31,16 +31,23 @@ enum class Field : std::uint8_t {
   place,       ///< place of printing
   coded_year,  ///< year of printing, as a record codes it beside the imprint
   coded_place, ///< country of printing, as a record codes it beside the imprint
-  watermark    ///< place of the watermark in the leaf
+  watermark,   ///< place of the watermark in the leaf
+  countermark, ///< place of the countermark in the leaf
+  head_edge,   ///< what is left of the edge at the head
+  tail_edge,   ///< what is left of the edge at the tail
+  fore_edge,   ///< what is left of the fore-edge
+  point_hole,  ///< place of a hole of a press point
+  leaves_seen  ///< what leaves of one gathering show
 };
-inline constexpr std::size_t field_count = 17; ///< number of fields
+inline constexpr std::size_t field_count = 23; ///< number of fields
 
 /// Returns the identifier of a field, which is also the name of its column: `chain_lines`. A number that is not a field
 /// gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(Field field) noexcept {
   constexpr char const* names[field_count]{
-      "formula", "pagination",  "leaves",   "plates", "format", "signing",    "gatherings",  "height",   "width",
-      "binding", "chain_lines", "material", "year",   "place",  "coded_year", "coded_place", "watermark"};
+      "formula",   "pagination",  "leaves",      "plates",    "format",    "signing",    "gatherings", "height",
+      "width",     "binding",     "chain_lines", "material",  "year",      "place",      "coded_year", "coded_place",
+      "watermark", "countermark", "head_edge",   "tail_edge", "fore_edge", "point_hole", "leaves_seen"};
   auto const i = static_cast<std::size_t>(field);
   return i < field_count ? names[i] : "unknown";
 }

@@ -10,6 +10,7 @@
 #include <bifolium/evidence/detail/leaves_likelihood.hpp>
 #include <bifolium/evidence/observation.hpp>
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -140,6 +141,28 @@ public:
 /// Example: a bolt at the head is against folio: `signs_against(*observe({.head = EdgeSeen::bolt}), Format::of(2)).size() == 1`.
 [[nodiscard]] inline std::vector<SignAgainst> signs_against(Observation const& observation, Format format) {
   return detail::SignsAgainst{observation.seen(), format, usual_parameters}.find();
+}
+
+/// Says a sign in a sentence without its full stop: "no leaf of 2° has its edges so". Of leaves of a gathering, those are named
+/// without one of which the others agree. The function allocates memory.
+/// Example: `to_words({EvidenceKind::edges, "edges"}, Format::of(2)) == "no leaf of 2° has its edges so"`.
+[[nodiscard]] inline std::string to_words(SignAgainst const& sign, Format format) {
+  std::string const of{format.symbol().view()};
+  switch (sign.kind) {
+  case EvidenceKind::edges:
+    return "no leaf of " + of + " has its edges so";
+  case EvidenceKind::point_hole:
+    return "no leaf of " + of + " has a point-hole there";
+  case EvidenceKind::leaves: {
+    auto words = "no gathering of " + of + " shows the marks and chain lines of these leaves";
+    for (auto const& leaf : sign.leaves)
+      words += (&leaf == sign.leaves.data() ? "; they would agree without leaf " : " or without leaf ") +
+               std::to_string(leaf);
+    return words;
+  }
+  default:
+    return "no leaf of " + of + " has its " + std::string{sign.field} + " there";
+  }
 }
 
 } // namespace v0

@@ -5,6 +5,7 @@
 
 #include <bifolium/book/detail/date_denials.hpp>
 #include <bifolium/book/detail/number_field_reader.hpp>
+#include <bifolium/book/evidence_of.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/core/title_page_words.hpp>
 #include <bifolium/evidence/read_seen.hpp>
@@ -35,7 +36,8 @@ class DescriptionReader : NumberFieldReader {
     if (read.width) beside.width = stated(SizeRange{*read.width}, text);
     if (read.binding) beside.binding = stated(SizeRange{*read.binding}, text);
     formats_beside(read.formats, in, text);
-    if (read.gathered && read.gathered->size() == 1) beside.gatherings = stated(int{read.gathered->term(0)}, text);
+    if (auto const gathered = read.gathered ? GatheringsBeside::of(*read.gathered) : std::nullopt)
+      beside.gatherings = stated(GatheringsBeside{*gathered}, text);
   }
   SizeBeside& beside_of(Field in) { return in == Field::height ? beside_.in_height : beside_.in_pages; }
   /// Of several copies or volumes the tallest, as the rules measure a book of which there are several copies (DCRM(B) 5D).
@@ -147,7 +149,8 @@ class DescriptionReader : NumberFieldReader {
     if (read->formats.size() == 1) book_.format = stated(Format{read->formats[0]}, texts_.format);
     if (read->formats.size() > 1) several_formats(Field::format, read->formats, Part{texts_.format});
     if (read->probable) doubt(Field::format, {TextCursor{texts_.format}.error_from(0, Problem::format_doubted)});
-    if (read->gatherings_of) beside_.gatherings_in_format = stated(int{*read->gatherings_of}, texts_.format);
+    if (auto const gathered = read->gathered ? GatheringsBeside::of(*read->gathered) : std::nullopt)
+      beside_.gatherings_in_format = stated(GatheringsBeside{*gathered}, texts_.format);
   }
   /// Words beside a date or a place, except those of title pages, which say nothing of it: printed in the year of our Lord.
   void rest_but_printing(Field field, std::string_view text, std::vector<TextSpan> const& spans) {
@@ -208,6 +211,16 @@ class DescriptionReader : NumberFieldReader {
       book_.coded_place = stated(CountryCode{*row}, texts_.coded_place);
   }
 
+  /// What leaves of a gathering show. It says nothing unless the number of leaves in the gathering is known, and has them.
+  Expected<EvidenceOfLeaves> leaves_of_gathering(std::string_view text) {
+    auto const leaves = read_leaves_seen(text);
+    if (!leaves) return leaves.error();
+    LeafEvidence seen;
+    seen.gathering_leaves = evidence_of(book_).gathering_leaves, seen.leaves = *leaves;
+    if (auto const observation = observe(seen); !observation) return observation.error();
+    return leaves;
+  }
+
 public:
   DescriptionReader(FieldTexts const& texts, Conventions const& conventions, Limits const& limits)
       : NumberFieldReader{texts, conventions, limits} {}
@@ -228,8 +241,15 @@ public:
          [&](std::string_view text) { return side(Field::binding, text); });
     read(Field::chain_lines, texts_.chain_lines, book_.chain_lines, read_word<ChainLines>);
     read(Field::watermark, texts_.watermark, book_.watermark, read_word<MarkPlace>);
+    read(Field::countermark, texts_.countermark, book_.countermark, read_word<MarkPlace>);
+    read(Field::head_edge, texts_.head_edge, book_.head_edge, read_word<EdgeSeen>);
+    read(Field::tail_edge, texts_.tail_edge, book_.tail_edge, read_word<EdgeSeen>);
+    read(Field::fore_edge, texts_.fore_edge, book_.fore_edge, read_word<EdgeSeen>);
+    read(Field::point_hole, texts_.point_hole, book_.point_hole, read_word<HolePlace>);
     read(Field::material, texts_.material, book_.material, read_word<Material>);
     beside_.settle(texts_, book_);
+    read(Field::leaves_seen, texts_.leaves_seen, book_.leaves_seen,
+         [&](std::string_view text) { return leaves_of_gathering(text); });
     year(Field::year, texts_.year, book_.year);
     year(Field::coded_year, texts_.coded_year, book_.coded_year);
     place();

@@ -38,19 +38,27 @@ protected:
     book_.unread.push_back(
         {field, error_at(Problem::trailing_text, at, words.of(text)), std::string{words.of(text)}, words.from, true});
   }
-  /// Two rules of a grammar can doubt the same words, which are told once.
+  /// Two rules of a grammar can doubt the same words, or words and a part of them. They are told once.
   void drop_repeated_rests() {
     auto& unread = book_.unread;
     std::vector<std::uint32_t> order;
     for (std::uint32_t i = 0; i < unread.size(); ++i)
       if (unread[i].rest) order.push_back(i);
-    auto const key = [&](std::uint32_t i) {
+    auto const key = [&](std::uint32_t i) { // of two that begin together the longer one comes first
       auto const& one = unread[i];
-      return std::array{static_cast<std::size_t>(one.field), one.from, one.text.size()};
+      return std::array{static_cast<std::size_t>(one.field), one.from, ~one.text.size()};
     };
     merge_sort(order, [&](std::uint32_t a, std::uint32_t b) { return key(a) < key(b); });
-    for (std::size_t i = 1; i < order.size(); ++i)
-      if (key(order[i]) == key(order[i - 1])) unread[order[i]].text.clear();
+    std::size_t to = 0; // where the words that are told end
+    for (std::size_t i = 0; i < order.size(); ++i) {
+      auto& one = unread[order[i]];
+      bool const first = i == 0 || one.field != unread[order[i - 1]].field;
+      auto const end = one.from + one.text.size();
+      if (!first && end <= to)
+        one.text.clear();
+      else
+        to = first || end > to ? end : to;
+    }
     std::erase_if(unread, [](UnreadField const& one) { return one.rest && one.text.empty(); });
   }
   void doubt(Field field, std::vector<Error> const& warnings) {

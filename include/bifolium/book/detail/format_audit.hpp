@@ -6,6 +6,7 @@
 
 #include <bifolium/book/detail/format_height.hpp>
 #include <bifolium/book/detail/format_statements.hpp>
+#include <bifolium/evidence/signs_against.hpp>
 #include <bifolium/evidence/words.hpp>
 
 namespace bifolium {
@@ -71,11 +72,63 @@ class FormatAudit : FormatFindings {
         statement() | Field::watermark, says, "the watermark against the light, in several leaves", named(wrong));
   }
 
+  /// What the evidence of a kind is called, where it is a sign of the leaf and no field of its own is compared above.
+  struct SignKind {
+    EvidenceKind kind;
+    FindingId id;
+    char const *what, *settle;
+  };
+  static constexpr SignKind sign_kinds[]{
+      {EvidenceKind::edges, FindingId::format_against_edges, "edges like these are", "the edges of several leaves"},
+      {EvidenceKind::point_hole, FindingId::format_against_point_hole, "a point-hole there is",
+       "the point-holes of several leaves"},
+      {EvidenceKind::watermark, FindingId::format_against_countermark, "a countermark there is",
+       "the marks against the light, in several leaves"},
+      {EvidenceKind::leaves, FindingId::format_against_leaves, "marks and chain lines like these in several leaves are",
+       "the leaves of another gathering"}};
+  [[nodiscard]] static SignKind const* sign_kind(EvidenceKind kind) {
+    for (auto const& row : sign_kinds)
+      if (row.kind == kind) return &row;
+    return nullptr;
+  }
+  [[nodiscard]] FieldSet fields_of(EvidenceKind kind) const {
+    return kind == EvidenceKind::edges        ? stated_edges()
+           : kind == EvidenceKind::point_hole ? FieldSet{Field::point_hole}
+           : kind == EvidenceKind::watermark  ? FieldSet{Field::countermark}
+                                              : FieldSet{Field::leaves_seen};
+  }
+  /// Signs that no leaf of the format shows. Returns true if there is one. A watermark is told by its own finding.
+  [[nodiscard]] bool signs(Format stated, Observation const& observation) {
+    bool any = false;
+    for (auto const& sign : signs_against(observation, stated)) {
+      auto const* const row = sign_kind(sign.kind);
+      if (row == nullptr || sign.field == "watermark") continue;
+      add(row->id, Severity::doubt, statement() | fields_of(sign.kind), to_words(sign, stated), row->settle);
+      any = true;
+    }
+    return any;
+  }
+  /// A sign that leaves of the format may have, but those of another much more often. Returns false if no sign is what tells
+  /// most against the format.
+  [[nodiscard]] bool sign_of_another(Format stated, LeafEvidence const& seen, FormatCandidate const& here,
+                                     FormatCandidate const& best, double odds) {
+    auto const kind = strongest_against(here);
+    auto const* const row = sign_kind(kind);
+    if (row == nullptr || kind == EvidenceKind::watermark) return false;
+    auto const wrong = doubted(stated, seen, best);
+    add(row->id, odds > slip ? Severity::doubt : Severity::note, statement() | fields_of(kind),
+        std::string{row->what} + " more often of " + std::string{best.format.symbol().view()} + " than of " +
+            std::string{stated.symbol().view()} + likelier_wrong(wrong, stated, best.format),
+        row->settle, named(wrong));
+    return true;
+  }
+
   /// A statement of format is seldom wrong: what speaks against it must outweigh that. Chain lines across what the
   /// format has as a rule are told in any case.
-  void weigh(Format stated, LeafEvidence const& seen, Inference const& inference) {
+  void weigh(Format stated, LeafEvidence const& seen, Observation const& observation, Inference const& inference) {
     if (inference.candidates.empty() || inference.mixed) return;
     against_watermark(stated, seen, inference);
+    bool const sign_told = signs(stated, observation);
     auto const* here = candidate_of(inference, *stated.leaves_to_sheet());
     auto const& best = inference.candidates.front();
     auto const odds =
@@ -85,7 +138,8 @@ class FormatAudit : FormatFindings {
     if (auto const* other = across ? other_chain_lines(inference, *here) : nullptr)
       return against_chain_lines(stated, seen, *other,
                                  odds > slip && other == &best ? Severity::doubt : Severity::note);
-    if (odds < look_again) return;
+    if (odds < look_again || sign_told) return;
+    if (here != nullptr && sign_of_another(stated, seen, *here, best, odds)) return;
     bool const size =
         here == nullptr || here->reason(EvidenceKind::size).weight < here->reason(EvidenceKind::gathering).weight;
     if (size && !is_measured(book_.height) && !is_measured(book_.width)) return; // of the binding as often as not
@@ -112,13 +166,19 @@ public:
     if (!stated || !stated->leaves_to_sheet() || stated->kind() != Format::Kind::leaves ||
         (book_.formula && book_.formula->value.second_format()))
       return;
-    FormatHeight height{book_, audit_};
-    if (height.impossible_height(*stated)) return;
     auto const seen = evidence_of(book_);
+    auto const observation = observe(seen);
+    FormatHeight height{book_, audit_};
+    if (height.impossible_height(*stated)) {
+      if (observation) static_cast<void>(signs(*stated, *observation));
+      return;
+    }
     // of whole centimetres alone only those that are too many accuse anybody
     bool const measured = is_measured(book_.height) || is_measured(book_.width);
-    if (measured || seen.chain_lines != ChainLines::unknown || seen.watermark != MarkPlace::unknown)
-      if (auto const observation = observe(seen)) weigh(*stated, seen, infer_format(*observation));
+    bool const marked = seen.watermark != MarkPlace::unknown || seen.countermark != MarkPlace::unknown;
+    bool const of_leaf = shows_edges(seen) || seen.point_hole != HolePlace::unknown || seen.leaves[0].leaf != 0;
+    if (observation && (measured || marked || of_leaf || seen.chain_lines != ChainLines::unknown))
+      weigh(*stated, seen, *observation, infer_format(*observation));
     if (book_.height && !is_measured(book_.height)) height.too_high_for_format(*stated, seen);
   }
 };

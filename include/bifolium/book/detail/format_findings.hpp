@@ -20,8 +20,9 @@ inline std::optional<Format> stated_format(Description const& book) {
 
 /// A description and the findings about its format.
 class FormatFindings {
-  // argued, no source: how often chain lines, a watermark, a size and a number of leaves are stated wrongly
-  static constexpr double chain_lines_wrong = .02, watermark_wrong = .02, size_wrong = .02, gatherings_wrong = .01;
+  // argued, no source: how often chain lines, a mark, a size, a sign of the leaf and a number of leaves are stated wrongly
+  static constexpr double chain_lines_wrong = .02, mark_wrong = .02, size_wrong = .02, sign_wrong = .02,
+                          gatherings_wrong = .01;
 
 protected:
   static constexpr double format_wrong = .03;        // argued, no source: how often a format is stated wrongly
@@ -57,55 +58,82 @@ protected:
     return wrong == Field::format && !book_.format ? Field::formula : wrong;
   }
 
+  /// True if somebody described an edge.
+  [[nodiscard]] static bool shows_edges(LeafEvidence const& seen) {
+    return seen.head != EdgeSeen::unknown || seen.tail != EdgeSeen::unknown || seen.fore_edge != EdgeSeen::unknown;
+  }
+  /// All fields that describe an edge.
+  [[nodiscard]] FieldSet stated_edges() const {
+    FieldSet edges;
+    if (book_.head_edge) edges = edges | Field::head_edge;
+    if (book_.tail_edge) edges = edges | Field::tail_edge;
+    if (book_.fore_edge) edges = edges | Field::fore_edge;
+    return edges;
+  }
+
   /// The field that is likelier wrong, where `best` agrees with all that was seen: the statement, or one without which
   /// the statement would be likely.
   [[nodiscard]] Field doubted(Format stated, LeafEvidence const& seen, FormatCandidate const& best) const {
     auto const leaves = *stated.leaves_to_sheet();
     auto field = Field::format;
     auto most = format_wrong * best.probability;
-    auto const without = [&](Field one, double wrong, LeafEvidence const& rest) {
+    auto const without = [&](bool is_seen, Field one, double wrong, void (*forget)(LeafEvidence&)) {
+      if (!is_seen) return;
+      auto rest = seen;
+      forget(rest);
       auto const observation = observe(rest);
       if (!observation) return;
       auto const weight = wrong * probability(infer_format(*observation), leaves);
       if (weight > most) most = weight, field = one;
     };
-    if (seen.chain_lines != ChainLines::unknown) {
-      auto rest = seen;
-      rest.chain_lines = ChainLines::unknown;
-      without(Field::chain_lines, chain_lines_wrong, rest);
-    }
-    if (seen.watermark != MarkPlace::unknown) {
-      auto rest = seen;
-      rest.watermark = MarkPlace::unknown;
-      without(Field::watermark, watermark_wrong, rest);
-    }
-    if (seen.height || seen.width) {
-      auto rest = seen;
-      rest.height = rest.width = std::nullopt, rest.rounded_up_to = millimetres{0.0};
-      without(book_.height ? Field::height : Field::width, size_wrong, rest);
-    }
-    if (seen.gathering_leaves) {
-      auto rest = seen;
-      rest.gathering_leaves = std::nullopt;
-      without(book_.gatherings ? Field::gatherings : Field::formula, gatherings_wrong, rest);
-    }
+    without(seen.chain_lines != ChainLines::unknown, Field::chain_lines, chain_lines_wrong,
+            [](LeafEvidence& rest) { rest.chain_lines = ChainLines::unknown; });
+    without(seen.watermark != MarkPlace::unknown, Field::watermark, mark_wrong,
+            [](LeafEvidence& rest) { rest.watermark = MarkPlace::unknown; });
+    without(seen.countermark != MarkPlace::unknown, Field::countermark, mark_wrong,
+            [](LeafEvidence& rest) { rest.countermark = MarkPlace::unknown; });
+    without(shows_edges(seen),
+            book_.head_edge   ? Field::head_edge
+            : book_.tail_edge ? Field::tail_edge
+                              : Field::fore_edge,
+            sign_wrong, [](LeafEvidence& rest) { rest.head = rest.tail = rest.fore_edge = EdgeSeen::unknown; });
+    without(seen.point_hole != HolePlace::unknown, Field::point_hole, sign_wrong,
+            [](LeafEvidence& rest) { rest.point_hole = HolePlace::unknown; });
+    without(seen.leaves[0].leaf != 0, Field::leaves_seen, sign_wrong, [](LeafEvidence& rest) { rest.leaves = {}; });
+    without(seen.height || seen.width, book_.height ? Field::height : Field::width, size_wrong,
+            [](LeafEvidence& rest) { rest.height = rest.width = std::nullopt, rest.rounded_up_to = millimetres{0.0}; });
+    without(seen.gathering_leaves.has_value(), book_.gatherings ? Field::gatherings : Field::formula, gatherings_wrong,
+            [](LeafEvidence& rest) { rest.gathering_leaves = std::nullopt, rest.leaves = {}; });
     return field;
   }
   /// How it is said.
   [[nodiscard]] static std::string likelier_wrong(Field field, Format stated, Format best) {
-    auto const format = std::string{stated.symbol().view()};
+    auto const wrong = [](char const* what, Format agrees) {
+      return "; " + std::string{what} + " more likely wrong, since " + std::string{agrees.symbol().view()} +
+             " agrees with the rest";
+    };
     switch (field) {
     case Field::format:
-      return "; the format is more likely wrong, since " + std::string{best.symbol().view()} + " agrees with the rest";
+      return wrong("the format is", best);
     case Field::chain_lines:
-      return "; the chain lines are more likely wrong, since " + format + " agrees with the rest";
+      return wrong("the chain lines are", stated);
     case Field::watermark:
-      return "; the place of the watermark is more likely wrong, since " + format + " agrees with the rest";
+      return wrong("the place of the watermark is", stated);
+    case Field::countermark:
+      return wrong("the place of the countermark is", stated);
+    case Field::head_edge:
+    case Field::tail_edge:
+    case Field::fore_edge:
+      return wrong("what is said of the edges is", stated);
+    case Field::point_hole:
+      return wrong("the place of the point-hole is", stated);
+    case Field::leaves_seen:
+      return wrong("what is said of several leaves is", stated);
     case Field::height:
     case Field::width:
-      return "; the size is more likely wrong, since " + format + " agrees with the rest";
+      return wrong("the size is", stated);
     default:
-      return "; the gatherings are more likely wrong, since " + format + " agrees with the rest";
+      return wrong("the gatherings are", stated);
     }
   }
   /// The kind of evidence that tells most against a format.

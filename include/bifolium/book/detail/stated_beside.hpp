@@ -14,18 +14,40 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// The leaves of most gatherings, and the other number where two alternate: 8 and 4 of `8vo in 8s and 4s`.
+struct GatheringsBeside {
+  int leaves{};
+  OptionalNumber<int> other{};
+  /// Those of a format as it is gathered, or no value where it has more than two numbers.
+  static std::optional<GatheringsBeside> of(Cycle const& cycle) {
+    GatheringsBeside found{cycle.term(0), {}};
+    for (std::size_t i = 1; i < cycle.size(); ++i) {
+      int const next = cycle.term(i);
+      if (next == found.leaves || next == found.other.value_or(0)) continue;
+      if (found.other) return std::nullopt;
+      found.other = next;
+    }
+    return found;
+  }
+  /// Two statements agree if they have the same numbers, in any order.
+  [[nodiscard]] bool agrees(int one, OptionalNumber<int> another) const {
+    auto const second = other.value_or(leaves), second_of_it = another.value_or(one);
+    return (leaves == one && second == second_of_it) || (leaves == second_of_it && second == one);
+  }
+};
+
 /// What a statement of size says, but for the height of its own field.
 struct SizeBeside {
   std::optional<Stated<SizeRange>> height{}, width{}, binding{}; ///< `height`: where the height has a field of its own
   std::optional<Stated<Format>> format{};
-  std::optional<Stated<int>> gatherings{};
+  std::optional<Stated<GatheringsBeside>> gatherings{};
 };
 
 struct StatedBeside {
   std::optional<Stated<Pagination>> pages_in_formula{}, pages_in_leaves{};
   std::optional<Stated<Signing>> signing_in_formula{};
   std::optional<Stated<std::int64_t>> plates_in_pages{};
-  std::optional<Stated<int>> gatherings_in_format{};
+  std::optional<Stated<GatheringsBeside>> gatherings_in_format{};
   SizeBeside in_height{}, in_pages{}; ///< of the size in the text of the height, and of that after the pages
 
   /// Settles the format, which readers of other fields ask for.
@@ -40,7 +62,7 @@ struct StatedBeside {
     settle(book, Field::pagination, Field::leaves, book.pagination, {}, pages_in_leaves, same_pages);
     settle(book, Field::signing, Field::formula, book.signing, texts.signing, signing_in_formula, same_signing);
     settle(book, Field::plates, Field::pagination, book.plates, texts.plates, plates_in_pages, equal<std::int64_t>);
-    settle(book, Field::gatherings, Field::format, book.gatherings, texts.gatherings, gatherings_in_format, equal<int>);
+    settle_gatherings(book, texts, Field::format, gatherings_in_format);
     settle_size(book, texts, Field::height, in_height);
     settle_size(book, texts, Field::pagination, in_pages);
   }
@@ -48,10 +70,20 @@ struct StatedBeside {
 private:
   template <class T> static bool equal(T a, T b) { return a == b; }
   static bool meet(SizeRange a, SizeRange b) { return a.above < b.to && b.above < a.to; }
+  static void settle_gatherings(Description& book, FieldTexts const& texts, Field in,
+                                std::optional<Stated<GatheringsBeside>> const& beside) {
+    if (!beside) return;
+    auto const& [value, text, at, of, from] = *beside;
+    if (texts.gatherings.empty() && !book.gatherings) {
+      book.gatherings = Stated<int>{value.leaves, text, at, in, from};
+      book.gatherings_alternating_with = value.other;
+    } else if (book.gatherings && !value.agrees(book.gatherings->value, book.gatherings_alternating_with))
+      book.again.push_back({Field::gatherings, in, book.gatherings->text, std::string{trimmed(text, " ")}});
+  }
   void settle_size(Description& book, FieldTexts const& texts, Field in, SizeBeside const& size) const {
     settle(book, Field::width, in, book.width, texts.width, size.width, meet);
     settle(book, Field::binding, in, book.binding, texts.binding, size.binding, meet);
-    settle(book, Field::gatherings, in, book.gatherings, texts.gatherings, size.gatherings, equal<int>);
+    settle_gatherings(book, texts, in, size.gatherings);
     // whole centimetres are the size of the book as catalogues give it; a leaf that was measured may be lower than that by
     // what a cover is higher
     settle(book, Field::height, in, book.height, texts.height, size.height, [&](SizeRange leaf, SizeRange other) {
