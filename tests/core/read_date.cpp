@@ -774,6 +774,7 @@ TEST_CASE("the year of the colophon beside that of the title, and of a preface")
       auto const date = read_date(text);
       REQUIRE(date);
       CHECK(date->years == YearRange{1607, 1608}); // both are stated
+      CHECK(date->unread.empty());
       REQUIRE(date->warnings().size() == 1);
       CHECK(date->warnings()[0].problem == Problem::several_dates);
     }
@@ -786,6 +787,7 @@ TEST_CASE("the year of the colophon beside that of the title, and of a preface")
       auto const date = read_date(text);
       REQUIRE(date);
       CHECK(date->years == YearRange{1607, 1608});
+      CHECK(date->unread.empty());
       REQUIRE(date->warnings().size() == 1);
       CHECK(date->warnings()[0].problem == Problem::several_dates);
     }

@@ -88,6 +88,7 @@ protected:
   }
   /// Adds an item to its group.
   constexpr void keep(Item const& read) {
+    if (read.part == DateWord::colophon && !said_.part.empty()) tell(said_.part.from, said_.part.to);
     tell(said_.republic && said_.from < read.at.from ? said_.from : read.at.from, read.at.to);
     bool const of_part = read.part != DateWord::other && plain_; // 1607 (colophon: 1608): nobody corrects the title
     bool const of_preface = read.part == DateWord::preface;

@@ -127,7 +127,7 @@ class DateReader : DateAnswer {
       told = stands_before_year(word.to) || after_blanks(told_) == at_;
       break;
     case DateWord::colophon:
-      said_.colophon = true, told = false;
+      said_.colophon = true, said_.part = {at_, word.to}, told = false;
       break;
     case DateWord::preface:
       said_.preface = true, told = false;
@@ -160,7 +160,8 @@ class DateReader : DateAnswer {
   }
   constexpr void bracket(bool opens) {
     depth_ = opens ? (depth_ > 0 ? depth_ : 0) + 1 : depth_ > 0 ? depth_ - 1 : 0;
-    said_ = opens ? Said{.colophon = said_.colophon, .preface = said_.preface} : Said{}; // colophon (1608)
+    said_ = opens ? Said{.part = said_.part, .colophon = said_.colophon, .preface = said_.preface}
+                  : Said{}; // colophon (1608)
     ++at_;
   }
 

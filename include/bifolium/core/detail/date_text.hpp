@@ -24,7 +24,8 @@ protected:
   struct Said {
     std::size_t from{}; // position of the first of these words
     std::size_t c_at{}; // position of the c of c1790
-    bool any{}, about{}, bare_c{}, correction{}, between{}, joins{}, to{}, not_before{}, not_after{}, reprinted{};
+    TextSpan part{};    // the word for the part of the book that has the year: colophon
+    bool about{}, bare_c{}, correction{}, between{}, not_before{}, not_after{}, reprinted{};
     bool republic{}, century{}, probable{}, colophon{}, preface{};
     DateWord half{};
   };
