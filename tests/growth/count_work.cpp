@@ -12,6 +12,21 @@ std::size_t bytes_held = 0, most_bytes_held = 0;
 // NOLINTBEGIN(bugprone-reserved-identifier): the name that the compiler calls
 extern "C" void __sanitizer_cov_trace_pc();
 extern "C" void __sanitizer_cov_trace_pc() { ++steps_done; }
+
+// What is moved inside the memory that is held already is work too: leaves put in before many others. The linker gives calls
+// of memmove and memcpy to these (--wrap).
+extern "C" void* __real_memmove(void*, void const*, std::size_t);
+extern "C" void* __wrap_memmove(void*, void const*, std::size_t);
+extern "C" void* __wrap_memmove(void* to, void const* from, std::size_t size) {
+  steps_done += size / 16;
+  return __real_memmove(to, from, size);
+}
+extern "C" void* __real_memcpy(void*, void const*, std::size_t);
+extern "C" void* __wrap_memcpy(void*, void const*, std::size_t);
+extern "C" void* __wrap_memcpy(void* to, void const* from, std::size_t size) {
+  steps_done += size / 16;
+  return __real_memcpy(to, from, size);
+}
 // NOLINTEND(bugprone-reserved-identifier)
 
 // The size of each piece is kept in front of it. A text that is copied takes no branch for each byte, so memory that is asked
