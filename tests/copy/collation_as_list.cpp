@@ -117,6 +117,35 @@ TEST_CASE("figures that are leaves and those that can only be counts") {
   CHECK(check_copy(other, (*read_leaves_present(other, "A7 χ2 B8 C4")).spans).repeated.empty());
 }
 
+TEST_CASE("a gathering given by its first and last leaf does not make leaves of the counts before it") {
+  IdealCopy const book{*read_formula("8°: A-H⁸")};
+  std::string const names = "ABCDEFGH";
+  // each gathering by its count, or by its leaves; the last also cut
+  for (unsigned by_leaves = 0; by_leaves < 256; ++by_leaves)
+    for (std::size_t gatherings = 3; gatherings <= 8; ++gatherings)
+      for (int last : {0, 3, 7}) {
+        std::string text;
+        std::size_t counts = 0;
+        for (std::size_t i = 0; i < gatherings; ++i) {
+          bool const cut = last > 0 && i + 1 == gatherings, leaves = cut || (by_leaves >> i) % 2 != 0;
+          counts += leaves ? 0 : 1;
+          text +=
+              (text.empty() ? "" : " ") + names.substr(i, 1) + (leaves ? "1-" : "") + std::to_string(cut ? last : 8);
+        }
+        if (counts < 2) continue;
+        CAPTURE(text);
+        auto const read = read_leaves_present(book, text);
+        REQUIRE(read);
+        CHECK(check_copy(book, read->spans).leaves_present ==
+              static_cast<std::int64_t>(8 * gatherings) - (last > 0 ? 8 - last : 0));
+        REQUIRE(read->warnings().size() == 1);
+        CHECK(read->warnings()[0].problem == Problem::counts_of_gatherings);
+      }
+  // with a gap before it, the list is of leaves
+  CHECK(told(book, "A8 B8 C8 E1-4") == Collated{"wants A1-7, B1-7, C1-7, D, E5-8, F-H", ""});
+  CHECK(told(book, "A8 B8 C3-5").doubts.empty());
+}
+
 TEST_CASE("leaves that a list names neither as there nor as wanting are told") {
   IdealCopy const book{*read_formula("8°: π² A-K⁸ L⁴")};
   for (std::string const word : {"lacks", "wanting", "ohne", "manque", "sin"}) {

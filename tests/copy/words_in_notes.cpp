@@ -228,3 +228,99 @@ TEST_CASE("a leaf is named with a blank before its figure, by a Roman number, or
   CHECK(outcome(with_i, "wants h, i") == Outcome{"wants h-i"});
   CHECK(outcome(with_i, "wants i fasc") == Outcome{"refused", "not_a_reference"});
 }
+
+TEST_CASE("first and last leaves or quires are named with one noun, each with its number") {
+  auto const book = ten_quires(); // 12 gatherings, the first π of two leaves, the last L of four
+  struct Number {
+    std::string words;
+    int number;
+  };
+  std::vector<Number> const numbers{{"first", 1}, {"first two", 2}, {"first 3", 3}},
+      at_end{{"last", 1}, {"last two", 2}};
+  for (auto const& [first, before] : numbers)
+    for (auto const& [last, after] : at_end)
+      for (std::string const the : {"", "the "}) {
+        auto const leaves = "wants " + the + first + " and " + the + last + " leaves";
+        CAPTURE(leaves);
+        CHECK(outcome(book, leaves).wanting == first_leaves(before) + last_leaves(after).substr(5).insert(0, ","));
+        for (std::string const noun : {"quires", "gatherings", "signatures"}) {
+          auto const quires = "lacks " + the + first + " and " + the + last + ' ' + noun;
+          CAPTURE(quires);
+          std::string const begin = before == 1 ? "π" : before == 2 ? "π, A" : "π, A-B";
+          CHECK(outcome(book, quires) == Outcome{"wants " + begin + (after == 1 ? ", L" : ", K, L")});
+        }
+      }
+  CHECK(outcome(book, "es fehlen die erste und letzte Lage") == Outcome{"wants π, L"});
+  CHECK(outcome(book, "manquent les premier et dernier cahiers") == Outcome{"wants π, L"});
+  CHECK(outcome(book, "mancano il primo e ultimo fascicolo") == Outcome{"wants π, L"});
+  CHECK(outcome(book, "wants the first leaf and the last quire") == Outcome{"wants π1, L"});
+  // another item after them
+  CHECK(outcome(book, "wants the last quire and B4") == Outcome{"wants B4, L"});
+  CHECK(outcome(book, "wants the last quire, and B4") == Outcome{"wants B4, L"});
+  CHECK(outcome(book, "wants first and last quires and B4") == Outcome{"wants π, B4, L"});
+  CHECK(outcome(book, "wants first and last leaves, supplied in facsimile") == Outcome{"wants π1, L4"});
+  CHECK(outcome(book, "wants the final blank L4") == Outcome{"wants L4"});
+}
+
+TEST_CASE("the first and the last leaves of a gathering are named by their place") {
+  auto const book = ten_quires();
+  for (std::string const gathering : {"of B", "of gathering B", "in quire B", "of sig. B", "of the quire B"}) {
+    CAPTURE(gathering);
+    CHECK(outcome(book, "lacks last leaf " + gathering) == Outcome{"wants B8"});
+    CHECK(outcome(book, "lacks the first two leaves " + gathering + ", K8") == Outcome{"wants B1, B2, K8"});
+    CHECK(outcome(book, "lacks first and last leaves " + gathering) == Outcome{"wants B1.8"});
+    CHECK(outcome(book, "lacks last 9 leaves " + gathering).wanting == "refused");
+  }
+  CHECK(outcome(book, "fehlt das letzte Blatt der Lage B") == Outcome{"wants B8"});
+  CHECK(outcome(book, "manque le dernier feuillet du cahier B") == Outcome{"wants B8"});
+  CHECK(outcome(book, "wants the last leaf of B and A1") == Outcome{"wants A1, B8"});
+  CHECK(outcome(book, "wants the last leaf of M").wanting == "refused");
+}
+
+TEST_CASE("a pair of leaves by its place is read, and a sheet is refused because it has no certain leaves") {
+  auto const book = ten_quires();
+  for (std::string const noun : {"bifolium", "Doppelblatt", "bifolio"})
+    for (std::string const of :
+         {" of B", " of gathering B", " of the quire B", " von B", " der Lage B", " du cahier B"}) {
+      for (std::string const inner : {"inner", "the innermost", "central", "inneres", "das innere"}) {
+        CAPTURE(inner + ' ' + noun + of);
+        CHECK(outcome(book, "lacks " + inner + ' ' + noun + of) == Outcome{"wants B4.5"});
+      }
+      for (std::string const outer : {"outer", "the outermost", "äußeres", "das äußere"})
+        CHECK(outcome(book, "lacks " + outer + ' ' + noun + of + ", K8") == Outcome{"wants B1.8, K8"});
+    }
+  CHECK(outcome(book, "manque le bifolium intérieur du cahier B") == Outcome{"wants B4.5"});
+  CHECK(outcome(book, "manca il bifolio esterno del fascicolo B") == Outcome{"wants B1.8"});
+  for (std::string const sheet :
+       {"outer sheet of B", "inner sheet of B", "the outer sheet of gathering B", "inner half-sheet of B",
+        "äußerer Bogen der Lage B", "feuille extérieure du cahier B"}) {
+    CAPTURE(sheet);
+    CHECK(outcome(book, "lacks " + sheet) == Outcome{"refused", "sheet_of_gathering"});
+    CHECK(outcome(book, "lacks K8 and " + sheet) == Outcome{"refused", "sheet_of_gathering"});
+  }
+  auto const refused = read_leaves_present(book, "lacks K8, outer sheet of B");
+  REQUIRE_FALSE(refused);
+  CHECK(refused.error().problem == Problem::sheet_of_gathering);
+  CHECK(refused.error().place->column == 11);
+  CHECK(refused.error().found_text() == "outer sheet of B");
+}
+
+TEST_CASE("a state is said of the items before it, and not of others that have their own") {
+  auto const book = ten_quires();
+  auto const told = [&](std::string const& text) {
+    CAPTURE(text);
+    auto const read = read_leaves_present(book, text);
+    REQUIRE(read);
+    return noted(book, check_copy(book, read->spans));
+  };
+  CHECK(told("A1 mounted and B4 torn") == "A1 mounted; B4 damaged");
+  CHECK(told("A1 and B4 mounted and C1 torn") == "A1 mounted; B4 mounted; C1 damaged");
+  CHECK(told("A1 and B4 and C1 in facsimile") == "A1 in facsimile; B4 in facsimile; C1 in facsimile");
+  CHECK(told("A1 and B4 in facsimile, mounted") == "A1 in facsimile; B4 in facsimile");
+  CHECK(told("π-L (B3 torn)") == "B3 damaged");
+  CHECK(told("A1, inner bifolium of B torn") == "B4 damaged; B5 damaged");
+  CHECK(told("wants A1, first and last leaves in facsimile") == "π1 in facsimile; L4 in facsimile");
+  CHECK(told("wants first leaf of B in facsimile, K8") == "B1 in facsimile");
+  CHECK(told("A1.8 in facsimile, A2-7") == "A1 in facsimile; A8 in facsimile");
+  CHECK(told("A1.8 A2.7 in facsimile, A3-6") == "A2 in facsimile; A7 in facsimile");
+}

@@ -40,8 +40,10 @@ struct LeavesPresent {
 /// Words that stand beside leaves are also known in German, French, Italian, Spanish, Dutch and Latin: "es fehlen die
 /// Bl. A1 und A8", "incomplet des cahiers C et D", "falta la última hoja", "manquent les 2 derniers ff.". The number of
 /// leaves may come before their names, "lacks two leaves (A1 and B3)"; "B only" and "otherwise complete" are read, and so are
-/// "the last quire" and "the inner bifolium of B". "A1 lacks lower corner" says that the leaf is there and damaged. A word
-/// that is not known is an error.
+/// "first and last quires", "the last leaf of B" and "the inner bifolium of B". "A1 lacks lower corner" says that the leaf is
+/// there and damaged. "B3 bound after B6" and "D misbound before C" say that leaves are there and stand elsewhere in the
+/// copy; of "B3 misbound" nobody knows where, so that it is taken in the order of the formula, with a doubt. A word that is
+/// not known is an error.
 ///
 /// What is a gathering of the book is read as that before anything else: 21 is no leaf of 2, 2r no recto, (*) no
 /// parenthesis; blanks in [red star] part nothing. In a book with a gathering f, leaf 3 of the book is "f. 3" and not
@@ -53,14 +55,15 @@ struct LeavesPresent {
 /// name_in_two_ways; leaf_or_word for a word such as Ej. or di that can be leaf E1 or d1; wanting_in_every_copy;
 /// only_states_of_leaves; counts_of_gatherings for a formula without raised figures, "π2 A-K8 L4", whose numbers are read
 /// as counts of leaves; leaves_left_out for "A-K, lacks L" of a book that has more gatherings; leaves_miscounted for "lacks
-/// three leaves (A1 and B3)".
+/// three leaves (A1 and B3)"; bound_elsewhere.
 ///
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
 /// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are, and for a word that a copy
 /// is not whole ("imperfect", "unvollständig") unless those that are wanting come next; run_goes_backwards;
 /// counts_differ for a formula without raised figures in which a number is not the count of its gathering;
 /// not_a_reference also if nothing is said to be wanting, and wanting_after_leaves if the word for it comes last;
-/// exception_of_nothing; the limits of core/limits.hpp.
+/// exception_of_nothing; sheet_of_gathering for "the outer sheet of B", because only the format says how many leaves a sheet
+/// has; the limits of core/limits.hpp.
 /// Example: `(*read_leaves_present(IdealCopy{*read_formula("A8")}, "wants A1")).spans[0].leaves() == 7`.
 [[nodiscard]] BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                                           Limits const& limits = {});

@@ -2,7 +2,8 @@
 /// A list that is a formula without raised figures: "π2 A-K8 L4". Card catalogues and dealers write the collation of a
 /// copy so, and every item of it is also the name of a leaf: π2 is the second leaf of π, or π in two leaves (common
 /// practice, no source). If each item has the number of the last leaf, and there are two or more, the numbers are taken
-/// for counts: few copies have the last leaves of several gatherings and no other leaf of them.
+/// for counts: few copies have the last leaves of several gatherings and no other leaf of them. A8 B8 C8 D1-8 is no other
+/// case, since D1-8 is the whole of D either way, and neither is A8 B8 C8 D1-4 of a copy that ends early.
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
@@ -25,6 +26,8 @@ public:
     other_leaf,   ///< another leaf: A5
     run_to_last,  ///< A-C8
     run_to_other, ///< A-C5
+    whole,        ///< the leaves of a whole gathering, which decide nothing: D1-8
+    beginning,    ///< the first leaves of a gathering: D1-4
   };
   /// What is wrong with the numbers, if they are counts.
   struct Found {
@@ -80,6 +83,7 @@ public:
   [[nodiscard]] std::optional<Found> find(IdealCopy const& book, std::vector<LeafSpan> const& spans) const {
     std::size_t last = 0, runs = 0, others = 0;
     bool blanks = true, go_on = true; // only blanks are between the items; each is of the gathering after the last one
+    bool in_row = true, cut = false; // the same, from any gathering on; the beginning of a gathering is among the items
     Found found;
     Item const* before = nullptr;
     for (auto const& item : items_) {
@@ -89,11 +93,13 @@ public:
       if (before != nullptr) {
         if (before->word == item.word) return std::nullopt; // A8 A8 is of two parts
         blanks = blanks && beside(before->word, item.word);
-        go_on = go_on && follows(book, spans[before->span].last.gathering, here);
+        in_row = in_row && follows(book, spans[before->span].last.gathering, here);
+        go_on = go_on && in_row;
       } else {
         go_on = here == GatheringAt{};
       }
       before = &item;
+      cut = cut || item.form == Form::beginning;
       last += item.form == Form::last_leaf ? 1U : 0U;
       runs += item.form == Form::run_to_last ? 1U : 0U;
       bool const other = item.form == Form::other_leaf || item.form == Form::run_to_other;
@@ -101,7 +107,7 @@ public:
       if (other && !found.differs) found = {item.word, true};
       if (item.form == Form::last_leaf && found.word.empty()) found.word = item.word;
     }
-    if (last == 0 || last + runs < 2) return std::nullopt;
+    if (last == 0 || last + runs < 2 || (cut && !in_row)) return std::nullopt;
     // with a number that is not a count the list is a formula only if most others are counts
     if (others > 0 && (runs == 0 || last + runs <= others)) return std::nullopt;
     if (runs == 0 && !blanks && !(go_on && last > 2)) return std::nullopt;

@@ -105,9 +105,16 @@ private:
     list_.figures = FiguresAfter::of_leaf;
     return true;
   }
+  /// Returns what the leaves from one to another are, which may be all of a gathering, or its beginning.
+  [[nodiscard]] FlatCounts::Form form_of_leaves(End const& first, End const& last) const {
+    bool const of_one = last.leaf && first.gathering == last.gathering && !first.leaf->inserted && !last.leaf->inserted;
+    if (!of_one || first.leaf->leaf != 1) return FlatCounts::Form::leaves;
+    return FlatCounts::counted_to(list_.book, *last.leaf) ? FlatCounts::Form::whole : FlatCounts::Form::beginning;
+  }
   /// Returns what an item is, if it may be a gathering and the number of its leaves.
   [[nodiscard]] FlatCounts::Form form_of(End const& first, End const& last, bool run) const {
-    if (leaf_said_ || by_number_ || (run && first.leaf)) return FlatCounts::Form::leaves;
+    if (leaf_said_ || by_number_) return FlatCounts::Form::leaves;
+    if (run && first.leaf) return form_of_leaves(first, last);
     if (last.leaf) return FlatCounts::form_of(list_.book, *last.leaf, run);
     return last.numbers.count() == 1 ? FlatCounts::Form::only_leaf : FlatCounts::Form::leaves; // π, of one leaf
   }

@@ -13,6 +13,7 @@
 /// meant, and are refused.
 #pragma once
 
+#include <bifolium/copy/detail/bound_elsewhere.hpp>
 #include <bifolium/copy/detail/content_words.hpp>
 #include <bifolium/copy/detail/count_before_names.hpp>
 #include <bifolium/copy/detail/name_or_word.hpp>
@@ -38,6 +39,7 @@ class LeavesReader {
   StatesInList states_{list_};
   CountBeforeNames count_{list_};
   NameOrWord names_{list_};
+  BoundElsewhere bound_{list_, runs_, states_};
   bool named_{};     // the item is the gathering &, or e, and joins nothing
   bool leaf_said_{}; // a word for leaves stands before the item: leaf A8
   char word_for_leaves_{
@@ -46,7 +48,7 @@ class LeavesReader {
 
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) {
-    bool const after_leaves = !list_.leaves.empty();
+    bool const after_leaves = list_.has_leaves();
     if (is_joining_word(word)) {
       bool const joins = after_leaves && !named_;
       if (joins) states_.join();
@@ -130,9 +132,9 @@ class LeavesReader {
     inside.take_until(is_between_items);
     return inside.at_end() ? 0 : end;
   }
-  /// Reads the leaves in a parenthesis after a word for them: two leaves (A1 and B3). Returns false if it has none.
+  /// Reads the leaves in a parenthesis: two leaves (A1 and B3), A-K (B3 torn). Returns false if it has none.
   bool take_remark(TextCursor& cursor, std::optional<Error>& wrong) {
-    bool const may = list_.wanting && cursor.peek() == '(' && !in_remark_;
+    bool const may = cursor.peek() == '(' && !in_remark_;
     auto const close = may ? end_of_remark(cursor) : 0;
     if (close == 0) return false;
     TextCursor inside{list_.text.substr(0, close), cursor.at() + 1};
@@ -158,6 +160,10 @@ class LeavesReader {
     wrong = states_.take(list_.text.substr(from, cursor.at() - from), LeafInCopy::damaged);
     return true;
   }
+  /// Takes leaves that are given by their place in the book or in a gathering.
+  bool take_part(TextCursor& cursor, std::optional<Error>& wrong) {
+    return parts_.take_pair(cursor, wrong) || parts_.take_whole(cursor) || parts_.take_end(cursor);
+  }
   /// Takes words before a name: the leaves, les f.
   bool take_words(TextCursor& cursor) {
     auto const from = cursor.at();
@@ -178,11 +184,14 @@ class LeavesReader {
     while (!wrong) {
       cursor.take_while(is_between_items);
       if (cursor.at_end()) return {};
-      if (!list_.leaves.empty() && take_content_remark(cursor)) continue;
+      if (list_.has_leaves() && take_content_remark(cursor)) continue;
       if (take_remark(cursor, wrong)) continue;
       if (list_.wanting && count_.take(cursor)) continue;
-      if (take_words_on_copy(cursor) || take_damage(cursor, wrong)) continue;
-      if (parts_.take_pair(cursor) || parts_.take_whole(cursor) || parts_.take_end(cursor)) continue;
+      if (take_words_on_copy(cursor) || take_damage(cursor, wrong) || bound_.take(cursor, wrong)) continue;
+      if (auto const before = list_.leaves.size(); take_part(cursor, wrong)) {
+        if (list_.leaves.size() > before) states_.end_item(); // the final blank K8 is not read yet
+        continue;
+      }
       if (list_.wanting && take_content_before_leaf(cursor, list_.book)) continue;
       if (take_words(cursor)) continue;
       wrong = take_item(cursor);
@@ -206,6 +215,7 @@ public:
     list_.only = false;
     if (auto const wrong = read_items(cursor)) return *wrong;
     count_.check();
+    list_.leaves.give_state();
     if (all_but) parts_.end_all_but();
     if (parts_.expects_name()) return list_.error(Problem::not_a_reference, list_.text.substr(passage.to));
     return {};
@@ -239,8 +249,11 @@ public:
   }
   /// Returns true if every leaf of a list that has ended has a word for its state, and none is only named.
   [[nodiscard]] bool only_states(LeavesPresent const& read) const noexcept {
-    return states_.are_all(read.spans.size());
+    auto const stated = list_.leaves.stated();
+    return stated + list_.moved.size() > 0 && stated >= read.spans.size();
   }
+  /// Returns the leaves that are bound elsewhere.
+  [[nodiscard]] std::vector<MovedLeaves> const& moved() const noexcept { return list_.moved; }
 };
 
 } // namespace detail

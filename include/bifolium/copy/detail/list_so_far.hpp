@@ -14,6 +14,15 @@ namespace detail {
 /// What a number alone after the last item is: of the gathering of its last leaf, B3,6, or of the book, f. 3, 6.
 enum class FiguresAfter : std::uint8_t { none, of_leaf, of_book };
 
+/// Leaves that are bound elsewhere than in the order of the formula.
+struct MovedLeaves {
+  enum class At : std::uint8_t { unknown, in_place, front, back, before, after };
+  LeafSpan leaves{};
+  At at{};
+  std::int64_t number{};    ///< the number of the leaf before or after which they are bound
+  std::string_view words{}; ///< the words that say so
+};
+
 struct ListSoFar {
   IdealCopy const& book;
   std::string_view text;
@@ -21,6 +30,8 @@ struct ListSoFar {
   bool begun{}; ///< true if leaves were read, be they none
   bool only{};  ///< the list says that no other leaves are there
   PlacedLeaves leaves{};
+  std::vector<MovedLeaves> moved{};
+  std::size_t moved_from{}; ///< where the last of these begin
   std::vector<Error> doubts{};
   FlatCounts counts{};
   FiguresAfter figures{};
@@ -28,6 +39,7 @@ struct ListSoFar {
   std::optional<LeafOfBook> beside{};          ///< the leaf of the last item, of whose gathering a number alone is
   PlaceCounter doubt_places{}, error_places{}; ///< an error of what may be read in another way is only one of many
 
+  [[nodiscard]] bool has_leaves() const noexcept { return !leaves.empty() || !moved.empty(); }
   [[nodiscard]] std::size_t position(std::string_view word) const {
     return static_cast<std::size_t>(word.data() - text.data());
   }

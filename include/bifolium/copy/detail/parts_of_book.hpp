@@ -26,12 +26,10 @@ class PartsOfBook {
     }
     return sum;
   }
-  /// Places gatherings at an end of the book.
-  void place_gatherings(EndsOfBook const& ends) {
+  /// Returns the leaves of some gatherings at an end of the book.
+  [[nodiscard]] NumbersOfLeaves leaves_of_gatherings(std::int64_t left, bool first) const {
     auto const& book = list_.book;
     auto const& runs = book.runs();
-    bool const first = ends.first > 0;
-    std::int64_t left = first ? ends.first : ends.last;
     auto leaves = NumbersOfLeaves{1, book.leaves()};
     for (std::size_t i = 0; i < runs.size() && left > 0; ++i) {
       auto const r = static_cast<std::uint32_t>(first ? i : runs.size() - 1 - i);
@@ -40,7 +38,23 @@ class PartsOfBook {
       (first ? leaves.to : leaves.from) = first ? book.numbers_of(at).to : book.numbers_of(at).from;
       left -= taken;
     }
-    if (leaves.from <= leaves.to) list_.place_numbers(leaves.from, leaves.to);
+    return leaves;
+  }
+
+  /// Places the first or the last leaves of a gathering. Returns false if it has fewer.
+  bool place_ends_of(std::string_view name, EndsOfBook const& ends) {
+    runs_.begin_item(false, false);
+    auto const named = runs_.end_of_run(name, list_.last);
+    if (!named || named->leaf || named->numbers.count() < std::int64_t{ends.first} + ends.last) return false;
+    auto const all = named->numbers;
+    list_.leaves.close();
+    LeafSpan spans[2]{};
+    std::size_t count = 0;
+    if (ends.first > 0) spans[count++] = span_of_numbers(list_.book, all.from, all.from + ends.first - 1);
+    if (ends.last > 0) spans[count++] = span_of_numbers(list_.book, all.to + 1 - ends.last, all.to);
+    list_.leaves.place({spans, count});
+    list_.begun = true, list_.last = spans[count - 1].last, list_.figures = FiguresAfter::none;
+    return true;
   }
 
 public:
@@ -63,7 +77,7 @@ public:
     auto& leaves = list_.leaves;
     leaves.close();
     auto const first = leaves.spans()[leaves.item_from()].from, last = leaves.spans()[leaves.item_to() - 1].to;
-    leaves.remove_item();
+    leaves.remove(leaves.item_from());
     if (all == All::after && last < list_.book.leaves()) list_.place_numbers(last + 1, list_.book.leaves());
     if (all == All::before && first > 1) list_.place_numbers(1, first - 1);
   }
@@ -94,24 +108,48 @@ public:
     auto after = cursor;
     bool const may = all_ == All::no && list_.wanting && begins_word(cursor.peek());
     auto const ends = may ? take_ends_of_book(after) : std::nullopt;
-    if (!ends || ends->first > book.leaves() || ends->last > book.leaves()) return false;
+    if (!ends) return false;
+    if (auto look = after; !ends->gatherings)
+      if (auto const name = take_gathering_after(look, book); !name.empty()) {
+        if (!place_ends_of(name, *ends)) return false;
+        cursor = look;
+        return true;
+      }
+    if (ends->first > book.leaves() || ends->last > book.leaves()) return false;
     if (ends->gatherings && ends->first + ends->last > gatherings()) return false;
     cursor = after;
     if (ends->before_name) return true;
     list_.begun = true;
-    if (ends->gatherings) return place_gatherings(*ends), true;
-    if (ends->first > 0) list_.place_numbers(1, ends->first);
-    if (ends->last > 0) list_.place_numbers(book.leaves() + 1 - ends->last, book.leaves());
+    LeafSpan spans[2]{};
+    std::size_t count = 0;
+    auto const add = [&](int number, bool first) {
+      auto const all = book.leaves();
+      auto const numbers = ends->gatherings ? leaves_of_gatherings(number, first)
+                           : first          ? NumbersOfLeaves{1, number}
+                                            : NumbersOfLeaves{all + 1 - number, all};
+      if (number > 0 && numbers.from <= numbers.to) spans[count++] = span_of_numbers(book, numbers.from, numbers.to);
+    };
+    add(ends->first, true);
+    add(ends->last, false);
+    list_.leaves.close();
+    if (count > 0) list_.leaves.place({spans, count});
     return true;
   }
-  /// Takes the inmost or the outmost pair of leaves of a gathering.
-  bool take_pair(TextCursor& cursor) {
+  /// Takes the inmost or the outmost pair of leaves of a gathering. A sheet is an error: which leaves it has, the list does
+  /// not say.
+  bool take_pair(TextCursor& cursor, std::optional<Error>& wrong) {
     auto const& book = list_.book;
     auto c = cursor;
     auto const pair = take_pair_of_gathering(c, book);
     if (!pair) return false;
+    runs_.begin_item(false, false);
     auto const named = runs_.end_of_run(pair->gathering, list_.last);
     if (!named) return false;
+    if (pair->sheet) {
+      auto const from = cursor.at();
+      wrong = list_.error(Problem::sheet_of_gathering, list_.text.substr(from, c.at() - from));
+      return true;
+    }
     auto const folded = book.leaves_folded(named->gathering);
     if (folded < 2 || folded % 2 != 0 || book.numbers_of(named->gathering) != named->numbers) return false;
     auto const first = pair->inner ? folded / 2 : 1;

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 /// The leaves of a list in the order of the copy. A bifolium stands round the leaves that come after it: A1.4 A2.3 is the
 /// whole of A, and its leaves are A1, A2, A3, A4. So the second leaf of a bifolium waits until a leaf comes that does not
-/// belong inside; bifolia in one another wait in a stack, and each leaf is moved once, however deep it lies.
+/// belong inside; bifolia in one another wait in a stack, and each leaf is moved once, however deep it lies. So does a
+/// state: more words for it may follow, A1 in facsimile, mounted, and it is given to the leaves when the next ones come.
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -22,6 +24,8 @@ class PlacedLeaves {
   std::vector<Bifolium> around_{};      // those that wait for their second leaf, the outermost first
   std::size_t item_from_{}, item_to_{}; // the spans of the last item
   bool item_waits_{};                   // the last item is a bifolium, and its second leaf waits
+  std::optional<LeafInCopy> said_{};    // the state of the leaves from span said_from_ to the end of the last item
+  std::size_t said_from_{}, stated_{};  // stated_: how many spans have words for their state
 
   void close_innermost() {
     spans_.push_back(around_.back().second);
@@ -32,9 +36,27 @@ class PlacedLeaves {
     while (!around_.empty() && !(around_.back().first < first && last < around_.back().second.last)) close_innermost();
   }
 
+  /// Returns the state of leaves of which one thing is said after another. A facsimile that was mounted, or supplied by a
+  /// binder, is still no leaf; A1 in manuscript facsimile is a facsimile.
+  [[nodiscard]] static LeafInCopy both(LeafInCopy before, LeafInCopy next) noexcept {
+    return is_substitute(before) && next != LeafInCopy::facsimile ? before : next;
+  }
+
 public:
+  /// Gives the last item the state that was said of it.
+  void give_state() noexcept {
+    if (!said_) return;
+    auto const give = [&](LeafInCopy& state) {
+      if (state == LeafInCopy::original) ++stated_;
+      state = both(state, *said_);
+    };
+    for (auto i = said_from_; i < item_to_; ++i) give(spans_[i].state);
+    if (item_waits_) give(around_.back().second.state);
+    said_.reset();
+  }
   /// Adds the leaves of an item inside the bifolia that they belong to.
   void place(std::span<LeafSpan const> leaves) {
+    give_state();
     go_inside(leaves.front().first, leaves.back().last);
     item_from_ = spans_.size();
     spans_.insert(spans_.end(), leaves.begin(), leaves.end());
@@ -43,6 +65,7 @@ public:
   }
   /// Adds a bifolium, round what comes after it.
   void place_bifolium(LeafSpan const& first, LeafSpan const& second) {
+    give_state();
     go_inside(first.first, second.last);
     item_from_ = spans_.size();
     spans_.push_back(first);
@@ -52,16 +75,29 @@ public:
   }
   /// Ends all bifolia: what comes after is inside none.
   void close() {
+    give_state();
     while (!around_.empty()) close_innermost();
     if (item_waits_) ++item_to_, item_waits_ = false; // the second leaf of the innermost follows the first
   }
   /// What comes before is not of the last item any more.
-  void begin_item() noexcept { item_from_ = item_to_ = 0, item_waits_ = false; }
-  /// Removes the leaves of the last item. Precondition: all bifolia are closed.
-  void remove_item() {
+  void begin_item() noexcept {
+    give_state();
+    item_from_ = item_to_ = 0, item_waits_ = false;
+  }
+  /// Gives a state to the leaves from span `from` to the end of the last item.
+  void say(std::size_t from, LeafInCopy state) noexcept {
+    if (!said_) said_from_ = from;
+    said_ = said_ ? both(*said_, state) : state;
+  }
+  /// Returns true if a state was said of the last item.
+  [[nodiscard]] bool is_stated() const noexcept { return said_.has_value(); }
+  /// Returns how many spans have words for their state.
+  [[nodiscard]] std::size_t stated() const noexcept { return stated_; }
+  /// Removes the leaves from span `from` to the end of the last item. Precondition: all bifolia are closed.
+  void remove(std::size_t from) {
     auto const begin = spans_.begin();
-    spans_.erase(begin + static_cast<std::ptrdiff_t>(item_from_), begin + static_cast<std::ptrdiff_t>(item_to_));
-    item_to_ = item_from_;
+    spans_.erase(begin + static_cast<std::ptrdiff_t>(from), begin + static_cast<std::ptrdiff_t>(item_to_));
+    begin_item();
   }
 
   [[nodiscard]] bool empty() const noexcept { return spans_.empty(); }
@@ -73,11 +109,6 @@ public:
   [[nodiscard]] std::size_t item_to() const noexcept { return item_to_; }
   /// Returns the leaves, but for those that wait for the end of their bifolium.
   [[nodiscard]] std::vector<LeafSpan> const& spans() const noexcept { return spans_; }
-  /// Gives a state to the leaves from span `from` to the end of the last item.
-  template <class State> void give_state(std::size_t from, State&& state) {
-    for (auto i = from; i < item_to_; ++i) state(spans_[i].state);
-    if (item_waits_) state(around_.back().second.state);
-  }
   /// Closes all bifolia and gives the leaves away.
   [[nodiscard]] std::vector<LeafSpan> take() {
     close();
