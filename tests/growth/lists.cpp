@@ -266,7 +266,9 @@ int lists_that_grow_too_fast(int most) {
   for (auto const& reader : readers) {
     Grown worst;
     std::string name;
+    std::size_t met = 0;
     auto const take = [&](std::string_view unit, std::string const& begins, auto text_of) {
+      if (most < 10'000 && ++met % 4 != 0) return; // of each unit other beginnings than of the one before it
       Case const one{reader.name + ": '" + begins + shown_unit(unit) + "'",
                      [&](int n) { reads(text_of(n), reader.read); }};
       auto const result = grown(one, most / 10, most);
