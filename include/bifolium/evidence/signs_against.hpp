@@ -33,13 +33,14 @@ class SignsAgainst {
   LeafEvidence const& seen_;
   Format format_;
   PaperAge age_;
-  EvidenceParameters strict_;
+  EvidenceParameters const& usual_;
   bool places_known_;
   std::vector<SignAgainst> found_{};
 
   /// The usual parameters without slips. A second mark in the sheet is possible where one was seen, and where it is not
   /// rare.
-  [[nodiscard]] EvidenceParameters without_slips(EvidenceParameters p) const {
+  [[nodiscard]] EvidenceParameters without_slips() const {
+    auto p = usual_;
     p.leaf_slip = 0, p.pattern_right = 1;
     if (places_known_) p.mark_in_place = p.mark_in_place_1794 = 1;
     bool const countermark = seen_.countermark != MarkPlace::unknown && seen_.countermark != MarkPlace::absent;
@@ -96,32 +97,32 @@ class SignsAgainst {
   }
   /// Whether a gathering of the format shows the leaves. If some scheme has gatherings of as many leaves, only such are
   /// asked: two half-sheets one inside the other would show nearly anything.
-  [[nodiscard]] bool folded_so(EvidenceOfLeaves const& leaves) const {
+  [[nodiscard]] bool folded_so(EvidenceOfLeaves const& leaves, EvidenceParameters const& strict) const {
     auto const size = *seen_.gathering_leaves;
-    LeavesLikelihood const likelihood{leaves, size, age_, strict_};
+    LeavesLikelihood const likelihood{leaves, size, age_, strict};
     bool const gathered = any_scheme([&](SchemeFacts const& scheme) { return scheme.gathers(size); });
     return any_scheme([&](SchemeFacts const& scheme) {
       return scheme.gathers(size) == gathered && likelihood.of(static_cast<std::size_t>(scheme.scheme.row())) > 0;
     });
   }
   void leaves() {
-    if (!seen_.gathering_leaves || seen_.leaves[0].leaf == 0 || folded_so(seen_.leaves)) return;
+    if (!seen_.gathering_leaves || seen_.leaves[0].leaf == 0) return;
+    auto const strict = without_slips();
+    if (folded_so(seen_.leaves, strict)) return;
     SignAgainst sign{EvidenceKind::leaves, "leaves", {}};
     for (std::size_t i = 0; i < seen_.leaves.size() && seen_.leaves[i].leaf != 0; ++i) {
       auto rest = seen_.leaves;
       for (auto k = i; k + 1 < rest.size(); ++k) rest[k] = rest[k + 1];
       rest.back() = {};
-      if (rest[0].leaf != 0 && folded_so(rest)) sign.leaves.push_back(seen_.leaves[i].leaf);
+      if (rest[0].leaf != 0 && folded_so(rest, strict)) sign.leaves.push_back(seen_.leaves[i].leaf);
     }
     found_.push_back(static_cast<SignAgainst&&>(sign));
   }
 
 public:
-  SignsAgainst(LeafEvidence const& seen, Format format, EvidenceParameters const& p)
-      : seen_{seen}, format_{format}, age_{PaperAge::of(seen.year, seen.place)}, strict_{p},
-        places_known_{!(age_.after_1794 > rare)} {
-    strict_ = without_slips(p);
-  }
+  /// `age`: of the years and the place that were seen.
+  SignsAgainst(LeafEvidence const& seen, Format format, PaperAge const& age, EvidenceParameters const& p)
+      : seen_{seen}, format_{format}, age_{age}, usual_{p}, places_known_{!(age_.after_1794 > rare)} {}
   [[nodiscard]] std::vector<SignAgainst> find() && {
     if (seen_.material == Material::vellum) return {};
     edges();
@@ -140,7 +141,8 @@ public:
 /// allocates memory.
 /// Example: a bolt at the head is against folio: `signs_against(*observe({.head = EdgeSeen::bolt}), Format::of(2)).size() == 1`.
 [[nodiscard]] inline std::vector<SignAgainst> signs_against(Observation const& observation, Format format) {
-  return detail::SignsAgainst{observation.seen(), format, usual_parameters}.find();
+  auto const& seen = observation.seen();
+  return detail::SignsAgainst{seen, format, PaperAge::of(seen.year, seen.place), usual_parameters}.find();
 }
 
 /// Says a sign in a sentence without its full stop: "no leaf of 2° has its edges so". Of leaves of a gathering, those are named

@@ -75,7 +75,9 @@ struct EvidenceRow {
   bool by_scheme;                   ///< schemes of one kind of leaf differ in it
   bool (*by_mould)(Counted const&); ///< single and double paper differ in it; null if they never do
   bool (*seen)(Counted const&);
-  double (*likelihood)(Case const&);   ///< null if it is weighed elsewhere
+  double (*likelihood)(Case const&); ///< null if it is weighed elsewhere
+  /// on double paper, from that on single paper; null if it does not help to know it
+  double (*on_double)(Case const&, double on_single);
   double (*by_chance)(Counted const&); ///< 1 if it is counted elsewhere
   double cost;                         ///< of looking, against opening the book at its signatures; proposed
   bool (*to_be_seen)(Counted const&);  ///< whether a look is possible; null if it is never suggested
@@ -124,9 +126,9 @@ inline bool in_one_leaf(Counted const& c) { return c.of_paper && !c.of_several_l
 inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
     EvidenceRow{EvidenceKind::size, "size", "size", false, false, nullptr,
                 [](Counted const& c) { return c.seen.height.has_value() || c.seen.width.has_value(); }, nullptr,
-                certain_by_chance, 1, nullptr, 0, nullptr},
+                nullptr, certain_by_chance, 1, nullptr, 0, nullptr},
     {EvidenceKind::chain_lines, "chain_lines", "chain lines", true, false, always,
-     [](Counted const& c) { return c.chains() != ChainLines::unknown; }, nullptr, certain_by_chance, 1.2,
+     [](Counted const& c) { return c.chains() != ChainLines::unknown; }, nullptr, nullptr, certain_by_chance, 1.2,
      [](Counted const& c) { return in_one_leaf(c) && c.seen.material != Material::wove; }, 2,
      [](Case const& one, int i) {
        return chains_likelihood(one.shape.chain_lines, static_cast<ChainLines>(i + 1), one.twofold,
@@ -135,6 +137,10 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
     {EvidenceKind::watermark, "watermark", "place of the watermark", true, false, always,
      [](Counted const& c) { return c.mark() != MarkPlace::unknown || c.countermark() != MarkPlace::unknown; },
      [](Case const& one) { return marks_likelihood(one, one.counted.mark(), one.counted.countermark()); },
+     [](Case const& one, double on_single) {
+       auto const& c = one.counted;
+       return marks_on_double(one.shape, c.mark(), c.trust, c.parameters.paper_is_marked, on_single);
+     },
      [](Counted const& c) {
        double likelihood = 1;
        for (auto const place : {c.mark(), c.countermark()})
@@ -145,18 +151,18 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      [](Case const& one, int i) { return marks_likelihood(one, static_cast<MarkPlace>(i + 1), MarkPlace::unknown); }},
     {EvidenceKind::gathering, "gathering", "gathering", false, false, nullptr,
      [](Counted const& c) { return c.seen.gathering_leaves.has_value(); },
-     [](Case const& one) { return one.counted.gathering.all(one.shape); },
+     [](Case const& one) { return one.counted.gathering.all(one.shape); }, nullptr,
      [](Counted const& c) { return c.parameters.chance.gathering; }, 1, always, 10, gathering_found},
     {EvidenceKind::type_page, "type_page", "type page", false, false, nullptr,
-     [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr,
+     [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr, nullptr,
      [](Counted const& c) { return c.parameters.chance.type_page; }, 2, always, 16, type_page_found},
     {EvidenceKind::edges, "edges", "edges", true, true, [](Counted const& c) { return c.edges.tell_mould(); },
      [](Counted const& c) { return c.edges.any(); },
-     [](Case const& one) { return one.counted.edges.of(one.scheme, one.twofold); },
+     [](Case const& one) { return one.counted.edges.of(one.scheme, one.twofold); }, nullptr,
      [](Counted const& c) { return c.edges.by_chance(c.parameters.chance); }, 3, nullptr, 0, nullptr},
     {EvidenceKind::point_hole, "point_hole", "point-holes", true, true, nullptr,
      [](Counted const& c) { return c.seen.point_hole != HolePlace::unknown; },
-     [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); },
+     [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); }, nullptr,
      [](Counted const& c) { return c.parameters.chance.point_hole; }, 5, in_paper, 6,
      [](Case const& one, int i) { // the last: no hole is visible
        auto const visible = one.counted.parameters.holes_visible;
@@ -164,11 +170,11 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      }},
     {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, true, nullptr,
      [](Counted const& c) { return c.of_several_leaves(); },
-     [](Case const& one) { return one.counted.leaves.of(static_cast<std::size_t>(one.scheme.scheme.row())); },
+     [](Case const& one) { return one.counted.leaves.of(static_cast<std::size_t>(one.scheme.scheme.row())); }, nullptr,
      [](Counted const& c) { return c.leaves.by_chance(); }, 6, nullptr, 0, nullptr},
     {EvidenceKind::year, "year", "year of printing", false, false, nullptr,
-     [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, certain_by_chance, 2, always,
-     6, nullptr}};
+     [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, nullptr, certain_by_chance, 2,
+     always, 6, nullptr}};
 
 /// Returns the row of a kind of evidence.
 constexpr EvidenceRow const& row_of(EvidenceKind kind) { return evidence_rows[static_cast<std::size_t>(kind)]; }

@@ -54,13 +54,10 @@ inline double both_marks_likelihood(LeafShape const& shape, MarkPlace watermark,
   auto const single = watermark == MarkPlace::unknown ? 1 : mark_likelihood(shape, watermark, one_mark, marked);
   return (1 - second) * single + second * marked * both + (watermark == absent ? second * (1 - marked) : 0);
 }
-/// Returns the probability of marks. On double paper the mark is as on single paper, or in the middle of every other
-/// sheet, in equal shares (proposed).
-inline double marks_likelihood(LeafShape const& shape, bool twofold, MarkPlace mark, MarkPlace countermark,
-                               MarkTrust const& trust, double marked) {
-  auto const usual = countermark == MarkPlace::unknown ? mark_likelihood(shape, mark, trust, marked)
-                                                       : both_marks_likelihood(shape, mark, countermark, trust, marked);
-  if (!twofold) return usual;
+/// Returns the probability of marks on double paper, where they are as on single paper, or in the middle of every other
+/// sheet, in equal shares (proposed). `usual`: that on single paper.
+inline double marks_on_double(LeafShape const& shape, MarkPlace mark, MarkTrust const& trust, double marked,
+                              double usual) {
   if (mark == MarkPlace::unknown) return usual;
   auto const has = marked / 2, absent = shape.central[static_cast<std::size_t>(MarkPlace::absent)];
   auto const here = shape.central[static_cast<std::size_t>(mark)];
@@ -68,6 +65,13 @@ inline double marks_likelihood(LeafShape const& shape, bool twofold, MarkPlace m
                            ? 1 - has + has * absent
                            : has * (trust.in_place * here + trust.in_another * (1 - absent - here));
   return (usual + central) / 2;
+}
+/// Returns the probability of marks on paper of either mould.
+inline double marks_likelihood(LeafShape const& shape, bool twofold, MarkPlace mark, MarkPlace countermark,
+                               MarkTrust const& trust, double marked) {
+  auto const usual = countermark == MarkPlace::unknown ? mark_likelihood(shape, mark, trust, marked)
+                                                       : both_marks_likelihood(shape, mark, countermark, trust, marked);
+  return twofold ? marks_on_double(shape, mark, trust, marked, usual) : usual;
 }
 
 } // namespace detail

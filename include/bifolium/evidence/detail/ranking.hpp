@@ -19,6 +19,7 @@ class Ranking {
   std::size_t reading_;
   bool leaf_tells_sheet_, measured_;
   double all_;
+  double web_of_twofold_;                        // the share of a machine's paper in all paper with turned lines
   ByFormat weights_[evidence_kinds];             // of the kinds seen, in their order
   std::array<Reason, evidence_kinds> reasons_{}; // without their weights
   Tally const* order_[most_leaf_shapes];         // as many as there are candidates
@@ -100,7 +101,8 @@ public:
           OnPaper const& paper, std::size_t reading)
       : tallies_{tallies}, counted_{counted}, assumed_{assumed}, model_{model}, paper_{paper}, reading_{reading},
         leaf_tells_sheet_{leaf_tells_sheet(counted)}, measured_{counted.seen.height || counted.seen.width},
-        all_{tallies.all(reading)} {
+        all_{tallies.all(reading)}, web_of_twofold_{counted.age.twofold > 0 ? counted.age.by_web / counted.age.twofold
+                                                                            : 0} {
     ByFormat priors{}, rest, sorted;
     double prior = 0;
     for (std::size_t i = 0; i < tallies.count; ++i) {
@@ -140,7 +142,7 @@ public:
     if (leaf_tells_sheet_ || own) candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
     // the evidence does not tell a machine's turned lines from those of a double mould: the date does
     auto const turned = here > 0 ? tally.twofold / here : 0;
-    candidate.by_web = turned * (counted_.age.twofold > 0 ? counted_.age.by_web / counted_.age.twofold : 0);
+    candidate.by_web = turned * web_of_twofold_;
     candidate.twofold = turned - candidate.by_web;
     candidate.cut_half = cut_half(tally);
     auto const half = of_half_a_sheet(*tally.kind, candidate.cut_half);
@@ -150,7 +152,7 @@ public:
       candidate.reasons[tallies_.seen[k]].weight = weights_[k][number];
   }
   [[nodiscard, gnu::noinline]] bool shows_against(Format format) const {
-    return !SignsAgainst{counted_.seen, format, counted_.parameters}.find().empty();
+    return !SignsAgainst{counted_.seen, format, counted_.age, counted_.parameters}.find().empty();
   }
   [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
     FormatCandidate candidate;

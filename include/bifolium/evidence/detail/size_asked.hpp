@@ -103,8 +103,11 @@ public:
       bool const upright = kind.lay.long_side == Axis::left_right; // then the height is of the short side
       auto const larger = uncut.by + uncut.for_leaves * (kind.log_long + kind.log_short);
       auto const to_long = kind.log_long + larger, to_short = kind.log_short + larger;
-      sheets.both_.log_long[i] = to_long + (upright ? width_ : height_);
-      sheets.both_.log_short[i] = to_short + (upright ? height_ : width_);
+      if (known_ == SheetsImplied::Known::both) {
+        sheets.both_.log_long[i] = to_long + (upright ? width_ : height_);
+        sheets.both_.log_short[i] = to_short + (upright ? height_ : width_);
+        continue;
+      }
       bool const is_short = upright == has_height_;
       sheets.one_.side[i] = is_short ? 1 : 0;
       sheets.one_.length[i] = one_side() + (is_short ? to_short : to_long);

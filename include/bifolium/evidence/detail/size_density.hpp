@@ -58,7 +58,7 @@ struct LossLaw {
 };
 
 /// Room for the sheets of which a population is asked at once: a leaf implies one for each kind of leaf.
-inline constexpr std::size_t sheets_at_once = 24;
+inline constexpr std::size_t sheets_at_once = 22;
 /// A number for each of these sheets.
 using EachSheet = double[sheets_at_once];
 

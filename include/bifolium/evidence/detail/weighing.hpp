@@ -34,7 +34,7 @@ struct Tallies {
   ByChains none{};                     ///< that it is none of these, in the unit of `together`
   std::uint8_t seen[evidence_kinds]{}; ///< the kinds of evidence that were seen
   std::size_t seen_count{};
-  ByFormat alone[evidence_kinds]{}; ///< for each of them by itself, weighted by the prior
+  ByFormat alone[evidence_kinds]{}; ///< for each of them by itself, weighted by the prior; of others nothing
 
   [[nodiscard]] double all(std::size_t chains) const {
     double sum = none[chains];
@@ -75,10 +75,20 @@ class Weigher {
   Other single_, on_double_;
   ByKind of_schemes_; // the part of `together` in which schemes of a kind differ
 
+  template <class T> static void copy(T const (&from)[most_leaf_shapes], T (&to)[most_leaf_shapes]) {
+    for (std::size_t i = 0; i < most_leaf_shapes; ++i) to[i] = from[i];
+  }
   /// Asks one piece of evidence in which the schemes of each kind agree.
   void ask_kinds(EvidenceRow const& row, bool twofold, ByKind& likelihoods) const {
     for (std::size_t i = 0; i < kinds_.size(); ++i)
       likelihoods[i] = row.likelihood({counted_, kinds_[i], schemes_[0], twofold});
+  }
+  /// The same on double paper, after single paper was asked.
+  void ask_kinds_on_double(std::size_t r, ByKind& likelihoods) const {
+    auto const& row = *seen_[r].row;
+    if (row.on_double == nullptr) return ask_kinds(row, true, likelihoods);
+    for (std::size_t i = 0; i < kinds_.size(); ++i)
+      likelihoods[i] = row.on_double({counted_, kinds_[i], schemes_[0], true}, single_.alone[r][i]);
   }
   /// Asks the evidence in which the schemes of one kind differ, and finds the one that fits best.
   void ask_schemes(Other& other, std::size_t kind, bool twofold) {
@@ -109,7 +119,10 @@ class Weigher {
   [[gnu::noinline]] void ask(Other& other, bool twofold) {
     for (auto& one : other.together) one = 1;
     for (std::size_t r = 0; r < seen_of_kinds_; ++r) {
-      if (!twofold || seen_[r].by_mould) ask_kinds(*seen_[r].row, twofold, other.alone[r]);
+      if (!twofold)
+        ask_kinds(*seen_[r].row, false, other.alone[r]);
+      else if (seen_[r].by_mould)
+        ask_kinds_on_double(r, other.alone[r]);
       for (std::size_t i = 0; i < most_leaf_shapes; ++i) other.together[i] *= other.alone[r][i];
     }
     if (seen_count_ > seen_of_kinds_ && (!twofold || schemes_by_mould_))
@@ -123,7 +136,9 @@ class Weigher {
     for (auto& one : of_schemes_) one = 1;
     ask(single_, false);
     if (!by_mould_) return single_;
-    on_double_ = single_;
+    for (std::size_t r = 0; r < seen_count_; ++r) // what is not asked again; a copy of all of it would be slower
+      if (!seen_[r].by_mould || r >= seen_of_kinds_) copy(single_.alone[r], on_double_.alone[r]);
+    copy(single_.scheme, on_double_.scheme);
     ask(on_double_, true);
     return on_double_;
   }
@@ -183,7 +198,8 @@ public:
   void weigh(std::size_t reading) {
     double chance = priors_.none_of_these * paper_.measures().by_chance(p_);
     for (auto const& row : evidence_rows) {
-      if (!row.seen(counted_)) continue;
+      bool const seen = row.seen(counted_);
+      if (!seen) continue;
       tallies_.seen[tallies_.seen_count++] = static_cast<std::uint8_t>(row.kind);
       chance *= row.by_chance(counted_);
     }
