@@ -93,3 +93,24 @@ TEST_CASE("words left over are written and read again with the same leaves") {
   CHECK(with_words > 500);
   CHECK(changed > 500);
 }
+
+TEST_CASE("what is not read is told once, whatever brackets it has") { // common practice, no source
+  for (auto const* words :
+       {"advts. H1-2", "advts. H1–2", "index: K1-8", "A1 blank", "H1 signed", "+ plates", "with H1, H2 pasted",
+        "errata on H2", "H2 advertisements", "2 plates", "first leaf of H", "contents H1, notes H2", "H1 or H2"})
+    for (auto const& [open, close] : {std::pair{"[", "]"}, {"(", ")"}, {"; ", ""}, {", ", ""}})
+      for (auto const* after : {"", " I⁸", "; 88 leaves"}) {
+        auto const text = "12°: A-G¹² H² " + std::string{open} + words + close + after;
+        CAPTURE(text);
+        auto const formula = read_formula(text);
+        if (!formula) continue;
+        auto const& all = formula->warnings();
+        for (std::size_t a = 0; a < all.size(); ++a)
+          for (std::size_t b = a + 1; b < all.size(); ++b) {
+            if (all[a].problem != Problem::text_not_read || all[b].problem != Problem::text_not_read) continue;
+            auto const from = [&](Error const& one) { return one.place->column; };
+            auto const to = [&](Error const& one) { return from(one) + one.found_text().size(); };
+            CHECK((to(all[a]) <= from(all[b]) || to(all[b]) <= from(all[a])));
+          }
+      }
+}

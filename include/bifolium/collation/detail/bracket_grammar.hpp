@@ -86,7 +86,7 @@ protected:
       warn(Problem::text_not_read, from, close + 1);
     else
       this->check_total(in, i, close);
-    return this->note(i, close, ChangeForm::Separator::opens);
+    return this->note(i, close, ChangeForm::Separator::opens, {}, false, square);
   }
   /// Reads a square bracket: a statement of signing, changes, a mark, or the beginning of a group.
   constexpr bool bracket() {

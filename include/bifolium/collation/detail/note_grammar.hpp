@@ -24,9 +24,9 @@ protected:
   using Kind = Change::Kind;
 
   /// Stores the words from byte `from` to `to`, without the blanks after them, with a doubt if they look like a change or
-  /// are `doubted` for another reason. Returns false if they are not UTF-8.
+  /// are `doubted` for another reason, unless the doubt is `told` already. Returns false if they are not UTF-8.
   constexpr bool note(std::uint32_t from, std::uint32_t to, ChangeForm::Separator separator, DeletedBefore deleted = {},
-                      bool doubted = false) {
+                      bool doubted = false, bool told = false) {
     for (auto k = from; k < to;) {
       auto const c = static_cast<unsigned char>(text_[k]) < 0x80 ? CodePoint{0, 1} : decode(text_, k);
       if (c.malformed) return fail(Problem::not_utf8, k, k);
@@ -41,7 +41,7 @@ protected:
     if (may_have_markup(text) && with_stored_words(text, is_change))
       return fail(Problem::change_not_understood, from, to);
     while (to > from && blank_before(text_, to) != 0) to -= static_cast<std::uint32_t>(blank_before(text_, to));
-    if (looks_like_change(from, to, deleted) || doubted) warn(Problem::text_not_read, from, to);
+    if (!told && (looks_like_change(from, to, deleted) || doubted)) warn(Problem::text_not_read, from, to);
     FoundChange change;
     change.kind = Kind::note;
     change.gathering = this->last_gathering().gathering;
