@@ -41,7 +41,8 @@ protected:
     if (may_have_markup(text) && with_stored_words(text, is_change))
       return fail(Problem::change_not_understood, from, to);
     while (to > from && blank_before(text_, to) != 0) to -= static_cast<std::uint32_t>(blank_before(text_, to));
-    if (!told && (looks_like_change(from, to, deleted) || doubted)) warn(Problem::text_not_read, from, to);
+    bool const changes = looks_like_change(from, to, deleted); // it keeps the leaves that the words call blank
+    if (!told && (changes || doubted)) warn(Problem::text_not_read, from, to);
     FoundChange change;
     change.kind = Kind::note;
     change.gathering = this->last_gathering().gathering;
