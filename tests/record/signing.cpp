@@ -350,9 +350,40 @@ TEST_CASE("The rule may say half and one more, Roman numerals, and of how many l
     auto const read = read_signing(text);
     REQUIRE(read);
     CHECK(read->first == 2);
-    REQUIRE(read->warnings().size() == 1); // of gatherings of other sizes nothing is said
-    CHECK(read->warnings()[0].problem == Problem::text_not_read);
+    CHECK(read->of == 4);
+    CHECK(read->warnings().empty());
+    CHECK(read_signing(write_signing(*read)) == *read);
+    CHECK(*read != signing("$2 signed"));
   }
+  CHECK(signing("$½ (of 8) signed").of == 8);
+  CHECK(signing("$2 (of 4) (−A1) signed").exceptions.size() == 1);
+  CHECK_FALSE(read_signing("$2 (of 4A) signed"));
+  CHECK_FALSE(read_signing("$2 (of 0) signed"));
+}
+
+TEST_CASE("A rule that is said of gatherings of some number of leaves is doubted where the formula has others") {
+  // common practice, no source: a rule is stated of the usual gathering, and nobody knows whether the others follow it
+  struct Others {
+    char const* gatherings;
+    int of_four; // gatherings with another number of leaves than four
+  };
+  for (auto const& [gatherings, others] : {Others{"A-C⁴", 0}, Others{"π² A-C⁴", 0}, // π bears no signatures
+                                           Others{"A-C⁴ D²", 1}, Others{"A-C⁸", 3}, Others{"A-K⁸/⁴", 5},
+                                           Others{"A-I⁸/⁴ K⁴", 5}, Others{"A-C⁴/⁸/⁴", 1}, Others{"a⁴ A-C⁶ D-E⁴", 3}})
+    for (std::string const rule : {"$2 (of 4)", "$2 of 4", "$2 (of 4 leaves)"}) {
+      auto const text = "4°: " + std::string{gatherings} + " [" + rule + " signed]";
+      CAPTURE(text);
+      auto const formula = read_formula(text);
+      REQUIRE(formula);
+      auto const read = signing_of(*formula);
+      REQUIRE(read);
+      REQUIRE(read->warnings().size() == (others > 0 ? 1 : 0));
+      if (others == 0) continue;
+      CHECK(read->warnings()[0].problem == Problem::signing_of_others);
+      CHECK(read->warnings()[0].limit == others);
+      CHECK(read->warnings()[0].found_text() == "of 4");
+      CHECK(read->warnings()[0].place->column == rule.find("of") + 2); // after the bracket
+    }
 }
 
 TEST_CASE("Words for an exception do what the signs do") { // common practice, no source

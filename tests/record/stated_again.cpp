@@ -76,3 +76,55 @@ TEST_CASE("other pages in parentheses are added, and told where they may be the 
     CHECK(doubts(read->pagination, Problem::pages_stated_again) == doubt);
   }
 }
+
+TEST_CASE("the same pages in parentheses may be stated in several runs or units") {
+  for (int leaves : {20, 37, 124, 500})
+    for (int before : {2, 8, 16})
+      for (std::string const unit : {"p.", "pp.", "S.", "pages"})
+        for (std::string const of_leaves : {"leaves", "ff.", "Bl."}) {
+          auto const whole = std::to_string(leaves) + ' ' + of_leaves;
+          auto const runs = '[' + std::to_string(before) + "], " + std::to_string(2 * leaves - before) + ' ' + unit;
+          for (std::string const rest : {"", ", [4] p.", " : ill."}) {
+            auto const text = whole + " (" + runs + ")" + rest;
+            CAPTURE(text);
+            auto const read = read_extent(text);
+            REQUIRE(read);
+            CHECK(read->pages() == 2 * leaves + (rest == ", [4] p." ? 4 : 0));
+            CHECK(read->warnings().empty());
+            REQUIRE(!read->unread.empty());
+            CHECK(read->unread[0].of(text) == '(' + runs + ')'); // said, and not lost
+          }
+          auto const turned = '[' + std::to_string(before) + "], " + std::to_string(2 * leaves - before) +
+                              " p. ([1], " + std::to_string(leaves - 1) + ' ' + of_leaves + ")";
+          CAPTURE(turned);
+          CHECK((*read_extent(turned)).pages() == 2 * leaves);
+          CHECK((*read_extent(turned)).warnings().empty());
+          // another number of pages is told
+          auto const other = whole + " ([8], " + std::to_string(2 * leaves) + ' ' + unit + ")";
+          CAPTURE(other);
+          CHECK((*read_extent(other)).pages() == 2 * leaves);
+          CHECK(doubts((*read_extent(other)).pagination, Problem::pages_stated_again));
+        }
+  struct Units {
+    std::string text;
+    int pages;
+    bool doubt;
+  };
+  for (auto const& [text, pages, doubt] :
+       {Units{"960 columns (480 p., 240 leaves)", 480, false}, Units{"960 cols. (480 p., 200 leaves)", 480, true},
+        Units{"240 leaves (480 p., 960 columns)", 480, false},
+        Units{"2 v. (124 leaves ([8], 240 p.); 100 p.)", 348, false},
+        Units{"2 v. (124 leaves ([8], 240 p.); 50 leaves ([2], 98 p.))", 348, false},
+        Units{"240 p. (some, 4 leaves)", 240, false}}) {
+    CAPTURE(text);
+    auto const read = read_extent(text);
+    REQUIRE(read);
+    CHECK(read->pages() == pages);
+    CHECK(doubts(read->pagination, Problem::pages_stated_again) == doubt);
+  }
+  auto const told = read_extent("124 leaves ([8], 250 p.)");
+  REQUIRE(told);
+  CHECK(told->warnings()[0].found_text() == "([8], 250 p.)");
+  CHECK(told->warnings()[0].place->column == 12);
+  CHECK(told->warnings()[0].limit == 248);
+}

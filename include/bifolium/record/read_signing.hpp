@@ -105,16 +105,37 @@ public:
   }
 };
 
+/// Returns how many gatherings with signed leaves have another number of leaves than this.
+[[nodiscard]] inline std::int64_t gatherings_of_others(IdealCopy const& book, int leaves) {
+  std::int64_t others = 0;
+  auto const& runs = book.runs();
+  for (std::uint32_t r = 0; r < runs.size(); ++r) {
+    if (is_unsigned(book, {r, 0})) continue;
+    auto const& run = runs[r];
+    auto const counts = static_cast<std::int64_t>(run.leaves.size());
+    for (std::int64_t i = 0; i < counts && i < run.gatherings; ++i)
+      if (run.leaves.at(i) != leaves) others += (run.gatherings - i + counts - 1) / counts;
+  }
+  return others;
+}
+
 } // namespace detail
 
 /// Reads the statement of signing of a formula. An exception that names a leaf the formula does not have, or that
-/// repeats the rule, gives a warning; leaves of a range that follow one another give one. Columns are those of
+/// repeats the rule, gives a warning; leaves of a range that follow one another give one. So does a rule that is said of
+/// gatherings of some number of leaves, $2 (of 4), if the formula has others. Columns are those of
 /// formula.signing(). Errors: those of read_signing; not_stated.
 [[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula, Limits const& limits = {}) {
   if (!formula.signing()) return error_in_field(Problem::not_stated, "signing");
   IdealCopy const book{formula};
   auto read = read_signing(*formula.signing(), formula.letters(), limits);
   if (!read) return read;
+  if (read->of)
+    if (auto const others = detail::gatherings_of_others(book, *read->of); others > 0) {
+      std::string_view const text = *formula.signing();
+      auto const place = place_in(text, text.find("of", text.find('$'))); // nothing but the rule stands between them
+      read->warn(error_at(Problem::signing_of_others, place, "of " + std::to_string(*read->of), others));
+    }
   detail::SigningDoubts doubts{*read};
   auto const title = detail::title_leaf(book);
   // the gathering of a place; no value if the formula does not have the leaf

@@ -53,6 +53,7 @@ struct Signing {
   bool half{};               ///< true for $½
   int beyond_half{};         ///< 1 for $½+1
   std::vector<int> listed{}; ///< the leaves listed in $1,3
+  std::optional<int> of{};   ///< 4 for $2 (of 4): the rule is said of gatherings of four leaves
   /// in the order of the statement; a later exception overrules an earlier one
   std::vector<SigningException> exceptions{};
   std::vector<Missigned> missigned{}; ///< leaves with another mark than their own
@@ -78,7 +79,7 @@ struct Signing {
 
   friend bool operator==(Signing const& a, Signing const& b) {
     return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&
-           a.exceptions == b.exceptions && a.missigned == b.missigned && a.numerals == b.numerals;
+           a.of == b.of && a.exceptions == b.exceptions && a.missigned == b.missigned && a.numerals == b.numerals;
   }
 
 private:

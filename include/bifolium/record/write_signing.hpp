@@ -32,6 +32,7 @@ inline namespace v0 {
     text += std::to_string(*signing.first);
   for (std::size_t i = 0; i < signing.listed.size(); ++i)
     text += (i > 0 ? "," : "") + std::to_string(signing.listed[i]);
+  if (signing.of) text += " (of " + std::to_string(*signing.of) + ')';
   SigningException const* before = nullptr;
   for (auto const& exception : signing.exceptions) {
     bool const same_sign = before != nullptr && before->is_signed == exception.is_signed;

@@ -369,6 +369,8 @@ BIFOLIUM_PROBLEM(309, not_a_signing, "'{found}' is not part of a statement of si
 BIFOLIUM_PROBLEM(310, signing_of_no_leaf, "'{found}' names a leaf that the formula does not have")
 /// Doubtful: -A5 if only four leaves are signed.
 BIFOLIUM_PROBLEM(311, exception_changes_nothing, "'{found}' is not an exception: the rule says the same already")
+/// Doubtful: `$2 (of 4)` of a formula with gatherings of another number of leaves.
+BIFOLIUM_PROBLEM(367, signing_of_others, "'{found}' says of which gatherings the rule is, and {limit} {gathering of the formula has|gatherings of the formula have} another number of leaves: it was taken for {this one|these} too")
 /// Evidence of conjugacy is expected.
 BIFOLIUM_PROBLEM(312, not_evidence, "'{found}' is not evidence of conjugacy: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing")
 /// The text after the formula does not state the signing or the pagination.

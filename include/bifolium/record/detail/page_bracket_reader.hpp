@@ -27,13 +27,6 @@ class PageBracketReader : protected PageRunReader {
     }
     return run.count == count || said;
   }
-  /// Doubts whether numbers in a second unit are pages that were counted before.
-  void tell_said_again(TextSpan span) {
-    std::int64_t before = 0;
-    for (auto const& run : runs())
-      if (run.part == part_ && run.at.from < span.from) before += run.pages();
-    read_.pagination.warn(cursor_.error(Problem::pages_stated_again, span, before));
-  }
   /// Takes the words after a number in brackets, up to the end: `[8 unnumbered pages]`, `[4 ll.]`, `[1, blank]`, `[2 ads]`.
   /// Returns the unit among them, if there is one; words about what is printed there are left unread.
   PageUnitWord const* words_in_bracket(char close, bool lone, bool& said) {
@@ -91,6 +84,11 @@ class PageBracketReader : protected PageRunReader {
 
 protected:
   using PageRunReader::PageRunReader;
+
+  /// Doubts whether numbers in a second unit are pages that were counted before.
+  void tell_said_again(TextSpan span) {
+    read_.pagination.warn(cursor_.error(Problem::pages_stated_again, span, pages_of_part()));
+  }
 
   /// [8], and (8) as dealers write it.
   std::optional<Error> bracketed(std::uint8_t series, bool starred) {

@@ -28,6 +28,9 @@ protected:
   bool approximate_{};
   std::size_t approximate_run_{SIZE_MAX}; // the first run stated as approximate; it may still be left unread
   PageSequences sequences_{};
+  std::size_t counted_{}; // the runs that pages_of_part has added up
+  std::uint16_t counted_part_{};
+  std::int64_t counted_pages_{};
 
   [[nodiscard]] std::vector<PageRun>& runs() { return read_.pagination.runs; }
   [[nodiscard]] Problem problem() const { return wanted_extent_ ? Problem::not_an_extent : Problem::not_a_pagination; }
@@ -136,6 +139,19 @@ protected:
     }
     return before == 0 || first.value <= before || first.value > before + 2;
   }
+  /// Returns the pages of this volume or part so far. Those whose unit is read are added up once, since a statement may ask
+  /// after each of its numbers.
+  [[nodiscard]] std::int64_t pages_of_part() {
+    auto const with_unit = extent_ || units_follow_ ? group_ : runs().size();
+    for (; counted_ < with_unit; ++counted_) {
+      auto const& one = runs()[counted_];
+      if (one.part != counted_part_) counted_part_ = one.part, counted_pages_ = 0;
+      counted_pages_ += one.pages();
+    }
+    auto sum = counted_part_ == part_ ? counted_pages_ : 0;
+    for (auto r = counted_; r < runs().size(); ++r) sum += runs()[r].part == part_ ? runs()[r].pages() : 0;
+    return sum;
+  }
   /// What a number in brackets with a unit of its own says about the pages before it, which are counted in another: 120
   /// leaves (240 p.).
   enum class Again : std::uint8_t { added, stated_again, doubtful };
@@ -148,9 +164,11 @@ protected:
       return Again::added;
     if (char const c = cursor_.text()[before - 1]; c == ',' || c == '+' || c == '&' || c == ';') return Again::added;
     run.unit = unit.unit;
-    std::int64_t all = 0;
-    for (auto const& one : runs()) all += one.part == part_ ? one.pages() : 0;
-    auto const pages = run.pages(), apart = pages > all ? pages - all : all - pages;
+    return said_again(run.pages());
+  }
+  /// The same of a number of pages.
+  [[nodiscard]] Again said_again(std::int64_t pages) {
+    auto const all = pages_of_part(), apart = pages > all ? pages - all : all - pages;
     return apart <= Pagination::blank_verso ? Again::stated_again : 2 * pages >= all ? Again::doubtful : Again::added;
   }
   /// The word after the number, or after its unit, says that the pages bear none: 8 unnumbered pages, 2 ff. n. ch.

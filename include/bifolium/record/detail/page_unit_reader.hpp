@@ -86,7 +86,7 @@ protected:
     return true;
   }
   void take_unit(PageUnitWord const& found) {
-    if (!unit_seen_ && !runs().empty()) units_follow_ = true;
+    if (!unit_seen_ && !runs().empty()) units_follow_ = true, counted_ = 0, counted_pages_ = 0;
     bool const of_numbers = units_follow_ && group_ < runs().size();
     if (!extent_)
       unit_ = of_numbers ? PageUnitWord{"", PageUnit::pages} : found; // what comes next has a unit of its own

@@ -102,6 +102,35 @@ class PaginationReader : PageSeparatorReader {
     cursor_.go_to(here);
     return end;
   }
+  /// Takes the same pages in other runs or units, in a parenthesis after their unit: 124 leaves ([8], 240 p.). They are told
+  /// as unread, and doubted where they are others. One number is looked at as a run, which may be added: 240 p. (4 ff.).
+  bool take_pages_again() {
+    auto const from = cursor_.at(), before = before_blanks(cursor_.text(), from);
+    auto const text = cursor_.text();
+    if (runs().empty() || runs().back().part != part_ || (extent_ && group_ < runs().size()) || before == 0)
+      return false;
+    if (std::string_view{",+&;"}.find(text[before - 1]) != std::string_view::npos) return false;
+    auto const close = text.find_first_of("()", from + 1);
+    if (close == std::string_view::npos || text[close] != ')') return false;
+    auto const inside = text.substr(from + 1, close - from - 1);
+    if (inside.find(',') == std::string_view::npos) return false;
+    auto const read = PaginationReader{inside, true, limits_}.read();
+    if (!read || !read->unread.empty() || !read->plates.empty() || read->volumes || read->sheets) return false;
+    auto const& pages = read->pagination;
+    if (pages.parts() != 1 || !pages.warnings().empty()) return false;
+    auto again = said_again(pages.pages());
+    if (again == Again::added) { // 960 columns (480 p., 240 leaves): each run has all of them
+      for (auto const& run : pages.runs)
+        if (said_again(run.pages()) == Again::added) return false;
+      again = Again::doubtful;
+    }
+    bool each = pages.runs.size() > 1;
+    for (auto const& run : pages.runs) each = each && said_again(run.pages()) == Again::stated_again;
+    cursor_.go_to(close + 1);
+    read_.unread.push_back({from, close + 1});
+    if (again != Again::stated_again && !each) tell_said_again({from, close + 1});
+    return true;
+  }
   /// What cannot be read after the pages is left unread; before them it is an error.
   std::optional<Error> leave_rest() {
     auto from = cursor_.at();
@@ -119,6 +148,7 @@ class PaginationReader : PageSeparatorReader {
     return std::nullopt;
   }
   std::optional<Error> next() {
+    if (cursor_.peek() == '(' && take_pages_again()) return std::nullopt;
     if (take_separator()) return std::nullopt;
     auto const c = cursor_.peek();
     bool const letter = is_latin_letter(c) || static_cast<unsigned char>(c) >= 0x80, bracket = c == '[' || c == '(';

@@ -49,8 +49,9 @@ public:
   }
   static bool is_word_or_figure(char c) { return is_latin_letter(c) || is_digit(c); }
   bool take_title() {
+    auto const initial = small_letter(cursor.peek());
     for (char const* const word : title_leaf_words)
-      if (cursor.take_word_in_any_case(word)) return true;
+      if (small_letter(word[0]) == initial && cursor.take_word_in_any_case(word)) return true;
     return false;
   }
   /// Takes the iij of Aiij, as early books are signed: small letters, of which no other follow.

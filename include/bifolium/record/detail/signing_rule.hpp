@@ -34,21 +34,19 @@ class SigningRule {
     if (leaf) read_.numerals = SigningNumerals::roman;
     return leaf;
   }
-  /// Leaves the `of 4` of $2 (of 4) unread: it says of which gatherings the rule is.
-  void leave_leaves_of_gathering() {
+  /// Reads the `of 4` of $2 (of 4) or $2 of 4 leaves: of which gatherings the rule is said. $2 of 4A is something else.
+  void leaves_of_gathering() {
     auto look = cursor_;
     look.take_blanks();
     bool const round = look.take('(');
-    auto const from = look.at();
-    bool found = look.take_word("of");
+    if (!look.take_word("of")) return;
     look.take_blanks();
-    found = found && look.take_capped_number(most_leaves_in_gathering).has_value();
-    auto const to = look.at();
+    auto const leaves = look.take_capped_number(most_leaves_in_gathering);
+    if (!leaves || *leaves < 1 || *leaves > most_leaves_in_gathering || is_latin_letter(look.peek())) return;
     look.take_blanks();
     static_cast<void>(look.take_word("leaves"));
-    if (!found || (round && !look.take(')')) || is_latin_letter(marks_.text()[to < marks_.text().size() ? to : 0]))
-      return;
-    read_.warn(error_in(marks_.text(), {from, to}, Problem::text_not_read, 0));
+    if (round && !look.take(')')) return;
+    read_.of = static_cast<int>(*leaves);
     cursor_ = look;
   }
 
@@ -61,6 +59,7 @@ public:
     if (cursor_.take("½") || cursor_.take("1/2")) {
       read_.half = true;
       beyond_half();
+      leaves_of_gathering();
       return read_.beyond_half <= most_leaves_in_gathering;
     }
     while (true) {
@@ -85,7 +84,7 @@ public:
     // one number means that many leaves from the first, and so does a list without a gap
     if (read_.listed.size() == 1 || read_.listed.back() == static_cast<int>(read_.listed.size()))
       read_.first = read_.listed.back(), read_.listed.clear();
-    leave_leaves_of_gathering();
+    leaves_of_gathering();
     return true;
   }
 };

@@ -117,7 +117,9 @@ inline constexpr SizeLabel size_labels[]{{"bound to", SizeOf::binding},
 
 /// Takes words that say what is measured, such as `bound to` and `page size:`. No value if there are none.
 constexpr std::optional<SizeOf> take_size_label(TextCursor& cursor) {
+  auto const initial = small_letter(cursor.peek()); // most rows begin otherwise
   for (auto const& [words, of] : size_labels) {
+    if (small_letter(words[0]) != initial) continue;
     auto look = cursor;
     if (!look.take_word_in_any_case(words)) continue;
     look.take_blanks();
