@@ -6,7 +6,9 @@
 #include <cstdint>
 #include <limits>
 #include <optional>
+#include <string>
 #include <type_traits>
+#include <utility>
 
 using namespace bifolium;
 
@@ -76,4 +78,44 @@ TEST_CASE("numbers that are not known are equal, whatever the side and the kind 
   CHECK_FALSE(no_long != none);
   CHECK_FALSE(seven != long_seven);
   CHECK_FALSE(long_seven != seven);
+}
+
+namespace {
+/// Calls `act` with the numbers at the ends of a type and round zero, and round the ends of the types of 32 bits.
+template <class Number, class Act> void each_edge(Act act) {
+  for (std::int64_t const edge : {std::int64_t{0}, std::int64_t{INT32_MAX}, std::int64_t{INT32_MIN},
+                                  std::int64_t{UINT32_MAX}, std::int64_t{INT16_MAX}, std::int64_t{UINT8_MAX}})
+    for (int const by : {-1, 0, 1})
+      if (std::in_range<Number>(edge + by)) act(static_cast<Number>(edge + by));
+  act(std::numeric_limits<Number>::min());
+  act(std::numeric_limits<Number>::max());
+}
+/// Compares each edge of one type with each of another, from both sides. Two numbers are the same if their digits are.
+template <class One, class Other> void compare_all() {
+  each_edge<One>([](One one) {
+    each_edge<Other>([&](Other other) {
+      bool const same = std::to_string(one) == std::to_string(other);
+      CAPTURE(std::to_string(one));
+      CAPTURE(std::to_string(other));
+      OptionalNumber<One> const number{one};
+      std::optional<Other> const optional{other};
+      CHECK((number == other) == same);
+      CHECK((other == number) == same);
+      CHECK((number == optional) == same);
+      CHECK((optional == number) == same);
+      CHECK((number != optional) != same);
+      CHECK((optional != number) != same);
+      CHECK_FALSE(OptionalNumber<One>{} == optional);
+      CHECK_FALSE(number == std::optional<Other>{});
+    });
+  });
+}
+template <class One, class... Others> void compare_with() { (compare_all<One, Others>(), ...); }
+template <class... Numbers> void compare_each_with_each() { (compare_with<Numbers, Numbers...>(), ...); }
+} // namespace
+
+TEST_CASE("an optional number is equal to another only if both are the same number, whatever their types and signs") {
+  compare_each_with_each<std::int8_t, std::uint8_t, std::int16_t, std::uint16_t, std::int32_t, std::uint32_t,
+                         std::int64_t, std::uint64_t>();
+  STATIC_CHECK(OptionalNumber<int>{-1} != std::optional<unsigned>{4294967295U});
 }

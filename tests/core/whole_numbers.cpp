@@ -72,6 +72,9 @@ TEST_CASE("a value keeps the whole numbers it is made of, or says that they do n
           std::int16_t{INT16_MAX});
   ask_all([](auto n) { return ReamCount(n, 25).ream; }, INT32_MIN, INT32_MAX);
   ask_all([](auto n) { return ReamCount(500, n).quire; }, INT32_MIN, INT32_MAX);
+  ask_all([](auto n) { return ReamCount(500, 25, n).good; }, INT32_MIN, INT32_MAX);
+  ask_all([](auto n) { return ReamCount(500, 25, std::optional{n}).good; }, INT32_MIN, INT32_MAX);
+  ask_all([](auto n) { return ReamCount(500LL, 25, n).good; }, INT32_MIN, INT32_MAX);
   ask_all([](auto n) { return FoldedLeaves(n).first(); }, 1, INT_MAX);
   ask_all([](auto n) { return FoldedLeaves(1, n).last(8); }, 1, INT_MAX);
   ask_all([](auto n) { return Gathering<>(n).leaves(); }, 1, most_leaves_in_gathering);

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/broken.hpp>
+#include <bifolium/core/checked.hpp>
 
 #include <concepts>
 #include <optional>
@@ -12,7 +13,19 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A whole number that may not be known: std::optional<Integer>, but that a floating-point number is refused with a
+namespace detail {
+/// Returns true if two numbers that may not be known are the same. std::optional would convert one of two whole numbers of
+/// different signs to the type of the other, and -1 would be 4294967295.
+template <class One, class Other>
+constexpr bool same_optional(std::optional<One> const& one, std::optional<Other> const& other) {
+  if constexpr (std::integral<One> && std::integral<Other>)
+    return one.has_value() == other.has_value() && (!one || std::cmp_equal(+*one, +*other));
+  else
+    return one == other;
+}
+} // namespace detail
+
+/// A whole number that may not be known: std::optional<Integer>, but that what is no whole number is refused with a
 /// sentence, and that a number must fit.
 template <std::integral Integer> class OptionalNumber {
   std::optional<Integer> number_{};
@@ -33,8 +46,10 @@ public:
     static_assert(sizeof(Number) == 0,
                   "a whole number is wanted, as a fraction would be lost: round it, or take a smaller unit");
   }
-  /// Takes a whole number. Precondition: it fits.
+  /// Takes a whole number, but no bool and no char. Precondition: it fits.
   template <std::integral Number> constexpr OptionalNumber(Number number) : number_{static_cast<Integer>(number)} {
+    static_assert(!detail::NoWholeNumber<Number>,
+                  "a whole number is wanted: the meaning of a bool or a char would be lost");
     if (!std::in_range<Integer>(number)) broken("the number does not fit into this field");
   }
   /// Refuses a floating-point number. It is not deleted, since compilers would then reject an aggregate without this sentence.
@@ -74,22 +89,22 @@ public:
   /// side for a number and say that they differ.
   template <class Number>
   friend constexpr bool operator==(OptionalNumber const& one, std::optional<Number> const& other) {
-    return one.number_ == other;
+    return detail::same_optional(one.number_, other);
   }
   /// Compares with an optional number.
   template <class Number>
   friend constexpr bool operator==(std::optional<Number> const& other, OptionalNumber const& one) {
-    return one.number_ == other;
+    return detail::same_optional(one.number_, other);
   }
   /// Compares with an optional number.
   template <class Number>
   friend constexpr bool operator!=(OptionalNumber const& one, std::optional<Number> const& other) {
-    return one.number_ != other;
+    return !detail::same_optional(one.number_, other);
   }
   /// Compares with an optional number.
   template <class Number>
   friend constexpr bool operator!=(std::optional<Number> const& other, OptionalNumber const& one) {
-    return one.number_ != other;
+    return !detail::same_optional(one.number_, other);
   }
 };
 

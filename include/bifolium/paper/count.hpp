@@ -7,6 +7,7 @@
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/paper/sheet_size.hpp>
 
 #include <optional>
@@ -28,9 +29,9 @@ struct ReamCount {
 
   constexpr ReamCount() = default;
   /// Makes a count from the sheets in a ream and in a quire, with optional facts about the count. If `good_sheets` is
-  /// not given, all sheets are good.
+  /// not given, all sheets are good. Precondition: it fits.
   constexpr ReamCount(std::int32_t sheets_in_ream, std::int32_t sheets_in_quire,
-                      std::optional<std::int32_t> good_sheets = std::nullopt, Region reported_in = {},
+                      OptionalNumber<std::int32_t> good_sheets = std::nullopt, Region reported_in = {},
                       YearRange reported = {}, Trust how_sure = {}, char const* trade_name = "",
                       char const* read_in = "")
       : ream{sheets_in_ream}, quire{sheets_in_quire}, good{good_sheets.value_or(sheets_in_ream)}, region{reported_in},
