@@ -146,7 +146,7 @@ public:
 private:
   template <class By, class Rep2> static constexpr Rep converted(Rep2 number) {
     if constexpr (std::integral<Rep>) { // whole numbers, of which each has a whole number of the other unit
-      return detail::exact_rep<Rep>(detail::exact_product(detail::whole(number), std::int64_t{By::num}));
+      return detail::exact_product<Rep>(number, By::num);
     } else {
       auto result = detail::exact_rep<Rep>(number);
       if constexpr (By::num != 1) result = static_cast<Rep>(result * static_cast<Rep>(By::num));
@@ -192,7 +192,7 @@ template <class To, class Rep, class Unit> [[nodiscard]] constexpr To length_cas
   using By = detail::Conversion<Unit, typename To::unit>;
   using Out = typename To::rep;
   if constexpr (std::integral<Rep> && std::integral<Out>) {
-    auto const times = detail::exact_product(detail::whole(from.count()), std::int64_t{By::num});
+    auto const times = detail::exact_product<std::int64_t>(from.count(), By::num);
     return To{detail::exact_rep<Out>(times / By::den)};
   } else if constexpr (std::integral<Rep>) {
     auto const exact = static_cast<Out>(from.count()) * static_cast<Out>(By::num) / static_cast<Out>(By::den);
@@ -231,7 +231,7 @@ template <class Rep1, class Unit1, class Rep2, class Unit2>
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator*(Length<Rep, Unit> length, Number factor) {
   using Out = detail::CommonRep<Rep, Number>;
-  return Length<Out, Unit>{detail::exact_product(static_cast<Out>(length.count()), static_cast<Out>(factor))};
+  return Length<Out, Unit>{detail::exact_product<Out>(length.count(), factor)};
 }
 /// Returns the length multiplied by `factor`. Precondition: a whole number of units fits in its type.
 template <class Rep, class Unit, detail::Factor Number>
@@ -243,14 +243,14 @@ template <class Rep, class Unit, detail::Factor Number>
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator/(Length<Rep, Unit> length, Number divisor) {
   using Out = detail::CommonRep<Rep, Number>;
-  return Length<Out, Unit>{detail::exact_quotient(static_cast<Out>(length.count()), static_cast<Out>(divisor))};
+  return Length<Out, Unit>{detail::exact_quotient<Out>(length.count(), divisor)};
 }
 /// Returns the quotient of two lengths as a number. Lengths in whole units divide as whole numbers do. Precondition:
 /// whole units are not divided by length zero.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator/(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
-  return detail::exact_quotient(Common{a}.count(), Common{b}.count());
+  return detail::exact_quotient<typename Common::rep>(Common{a}.count(), Common{b}.count());
 }
 
 /// Compares two lengths, in whatever units they are counted: `25.4_mm == 1_in`. Precondition: whole units fit in 64

@@ -83,30 +83,58 @@ template <class Rep> constexpr Rep exact_difference(Rep a, Rep b) {
     return static_cast<Rep>(a - b);
   }
 }
-template <class Rep> constexpr Rep exact_product(Rep a, Rep b) {
-  if constexpr (std::integral<Rep>) {
-    auto const product = checked_multiply(whole(a), whole(b));
-    if (!product) broken("the length does not fit in its whole-number type");
-    return exact_rep<Rep>(*product);
-  } else {
-    return static_cast<Rep>(a * b);
+/// A whole number as its size and its sign, so that a factor of 2^63 and more is not taken for one below zero.
+struct Signed {
+  std::uint64_t size{};
+  bool negative{};
+
+  /// Returns the number. Precondition: it fits.
+  [[nodiscard]] constexpr std::int64_t number() const {
+    constexpr auto most = static_cast<std::uint64_t>(INT64_MAX);
+    if (size > most + (negative ? 1U : 0U)) broken("the length does not fit in its whole-number type");
+    return static_cast<std::int64_t>(negative ? 0 - size : size);
   }
-}
-template <class Rep> constexpr Rep exact_quotient(Rep a, Rep b) {
-  if constexpr (std::integral<Rep>) {
-    if (b == 0) broken("a length of whole units cannot be divided by zero");
-    auto const divisor = whole(b);
-    if (divisor == -1) return exact_difference(Rep{}, a);
-    return exact_rep<Rep>(whole(a) / divisor);
+};
+
+template <std::integral Number> constexpr Signed signed_of(Number number) {
+  if constexpr (std::is_unsigned_v<Number> && sizeof(Number) == sizeof(std::uint64_t)) {
+    return {static_cast<std::uint64_t>(number), false};
   } else {
-    return static_cast<Rep>(a / b);
+    auto const same = whole(number);
+    auto const bits = static_cast<std::uint64_t>(same);
+    return {same < 0 ? 0 - bits : bits, same < 0};
   }
 }
 
-/// The type in which two lengths are compared; for whole numbers, a 64-bit number.
-template <class L>
-using Compared =
-    Length<std::conditional_t<std::integral<typename L::rep>, std::int64_t, typename L::rep>, typename L::unit>;
+/// Returns a * b in the type `Rep`, which may be unlike those of both.
+template <class Rep, class A, class B> constexpr Rep exact_product(A a, B b) {
+  if constexpr (std::integral<Rep>) {
+    auto const one = signed_of(a), other = signed_of(b);
+    if (other.size != 0 && one.size > UINT64_MAX / other.size)
+      broken("the length does not fit in its whole-number type");
+    return exact_rep<Rep>(Signed{one.size * other.size, one.negative != other.negative}.number());
+  } else {
+    return static_cast<Rep>(static_cast<Rep>(a) * static_cast<Rep>(b));
+  }
+}
+/// Returns a / b in the type `Rep`, which may be unlike those of both.
+template <class Rep, class A, class B> constexpr Rep exact_quotient(A a, B b) {
+  if constexpr (std::integral<Rep>) {
+    auto const one = signed_of(a), other = signed_of(b);
+    if (other.size == 0) broken("a length of whole units cannot be divided by zero");
+    return exact_rep<Rep>(Signed{one.size / other.size, one.negative != other.negative}.number());
+  } else {
+    return static_cast<Rep>(static_cast<Rep>(a) / static_cast<Rep>(b));
+  }
+}
+
+/// The type in which two lengths are compared; for whole numbers, a 64-bit number, which is signed unless both are counted in
+/// an unsigned one of 64 bits.
+template <class Rep>
+using ComparedRep =
+    std::conditional_t<!std::integral<Rep> || (std::is_unsigned_v<Rep> && sizeof(Rep) == sizeof(std::uint64_t)), Rep,
+                       std::int64_t>;
+template <class L> using Compared = Length<ComparedRep<typename L::rep>, typename L::unit>;
 
 } // namespace detail
 } // namespace v0
