@@ -118,6 +118,29 @@ TEST_CASE("every result that fits is found at the ends of 64 bits, against numbe
   CHECK(fits > 2000);
   CHECK(fits_not > 2000);
 }
+
+TEST_CASE("a product rounded to a whole number is found whenever that fits, against numbers of 128 bits") {
+  std::mt19937_64 draw{1455};
+  auto const fitting = [](Int number) {
+    return number >= Int{INT64_MIN} && number <= Int{INT64_MAX} ? std::optional{static_cast<std::int64_t>(number)}
+                                                                : std::nullopt;
+  };
+  auto const down = [](Int above, Int below) { return above / below - (above % below < 0 ? 1 : 0); };
+  auto const up = [](Int above, Int below) { return above / below + (above % below > 0 ? 1 : 0); };
+  int fits = 0, only_rounded = 0;
+  for (int i = 0; i < 10000; ++i) {
+    // the truth divides once, so the divisors must fit together in 127 bits
+    Fraction const x{edge(draw, true), edge(draw, false)}, y{edge(draw, true), 1 + (edge(draw, false) >> 8)};
+    Int const above = Int{x.numerator()} * y.numerator(), below = Int{x.denominator()} * y.denominator();
+    REQUIRE(detail::floor_of_product(x, y) == fitting(down(above, below)));
+    REQUIRE(detail::ceil_of_product(x, y) == fitting(up(above, below)));
+    REQUIRE(detail::ceil_of_product(x, y, 100) == fitting(up(above, below * 100)));
+    fits += detail::ceil_of_product(x, y) ? 1 : 0;
+    only_rounded += detail::ceil_of_product(x, y) && !checked_multiply(x, y) ? 1 : 0;
+  }
+  CHECK(fits > 500);
+  CHECK(only_rounded > 500);
+}
 #endif
 
 TEST_CASE("the nearest double is the one that long double finds") {

@@ -137,3 +137,124 @@ TEST_CASE("the copies that some sheets print are those for which one copy more t
   CHECK(copies_within({.overs_percent = -1}, plan, 1).error().problem == Problem::too_many_overs);
   CHECK(copies_within({}, plan, INT64_MAX).error().problem == Problem::result_too_large);
 }
+
+#ifdef __SIZEOF_INT128__
+namespace {
+__extension__ typedef __int128 Int;
+
+/// The sheets of `copies` copies and their overs, in numbers that do not end at 64 bits.
+Int sheets_of_copies(Edition const& edition, Plan const& plan, Int copies) {
+  auto const up = [](Int above, Int below) { return above / below + (above % below > 0 ? 1 : 0); };
+  Int const given_out = copies +
+                        up(copies * edition.overs_percent.numerator(), Int{100} * edition.overs_percent.denominator()) +
+                        edition.overplus;
+  Int all = 0;
+  for (auto const& working : plan) all += up(given_out * working.leaves, plan.leaves_to_sheet) * working.times;
+  return all;
+}
+/// The greatest number of copies, up to the last that is searched, that take at most so many sheets.
+std::int64_t greatest_within(Edition const& edition, Plan const& plan, Int sheets) {
+  Int low = 0, high = 1'000'000'000'000;
+  while (low < high) {
+    auto const middle = low + (high - low + 1) / 2;
+    if (sheets_of_copies(edition, plan, middle) <= sheets)
+      low = middle;
+    else
+      high = middle - 1;
+  }
+  return static_cast<std::int64_t>(low);
+}
+/// Overs whose share of the copies seldom fits in two numbers of 64 bits, and customary ones.
+Fraction draw_percent(std::mt19937_64& draw) {
+  constexpr std::int64_t below[]{
+      1, 2, 3, 1000, 1'000'000'000, 999'999'937, 1'000'000'000'000, 4'611'686'018'427'387'847};
+  auto const divisor = below[draw() % 8];
+  auto const most = Fraction{100} <= Fraction{INT64_MAX, divisor} ? 100 * divisor : INT64_MAX;
+  return {static_cast<std::int64_t>(draw() % static_cast<std::uint64_t>(most)), divisor};
+}
+} // namespace
+
+TEST_CASE("copies of large accounts are those of plain arithmetic, whatever the share of overs") {
+  std::mt19937_64 draw{1842};
+  int found_some = 0, too_large = 0, far = 0;
+  for (int round = 0; round < 300; ++round) {
+    Edition const edition{.overs_percent = draw_percent(draw),
+                          .overplus = draw() % 3 == 0 ? static_cast<std::int64_t>(draw() >> (2 + draw() % 60)) : 0};
+    auto const plan = octavo(static_cast<std::int64_t>(2 + draw() % 120));
+    auto const reams = static_cast<std::int64_t>(draw() >> (1 + draw() % 62)) / 500;
+    CAPTURE(edition.overs_percent);
+    CAPTURE(edition.overplus);
+    CAPTURE(reams);
+    auto const of_one = edition.overplus; // what one copy takes must fit before anything is searched
+    Edition one = edition;
+    one.copies = 1;
+    bool const sound = reckon(one, plan).has_value();
+    if (!sound) CHECK(of_one > INT64_MAX / 1000);
+    auto const within = copies_within(edition, plan, reams * 500);
+    auto const truth = greatest_within(edition, plan, Int{reams} * 500);
+    bool const searched = sound && truth < 1'000'000'000'000;
+    REQUIRE(within.has_value() == searched);
+    if (within) CHECK(*within == truth);
+    if (!within) CHECK(within.error().problem == Problem::result_too_large);
+    too_large += within ? 0 : 1;
+    far += within && *within > 1'000'000 ? 1 : 0;
+    if (reams == 0) continue;
+    std::vector<ReamCount> const by{reams::of_500};
+    auto const copies = copies_of_account(edition, plan, {.reams = reams}, by);
+    REQUIRE(copies.has_value() == searched);
+    if (!copies) continue;
+    auto const least = greatest_within(edition, plan, Int{reams - 1} * 500) + 1;
+    REQUIRE(copies->empty() == (truth < least));
+    if (copies->empty()) continue;
+    ++found_some;
+    auto const& row = copies->front();
+    CHECK(row.least == least);
+    CHECK(row.most == truth);
+    CHECK(row.sheets == Range<std::int64_t>{(reams - 1) * 500 + 1, reams * 500, reams * 500});
+    auto const overs = [&](std::int64_t number) {
+      return sheets_of_copies(edition, octavo(16), number) - number; // a copy of one sheet
+    };
+    CHECK(Int{row.overs_least} == overs(row.least));
+    CHECK(Int{row.overs_most} == overs(row.most));
+  }
+  CHECK(found_some > 50);
+  CHECK(too_large > 10);
+  CHECK(far > 30);
+}
+
+TEST_CASE("more sheets are never for fewer copies") {
+  std::mt19937_64 draw{1843};
+  for (int round = 0; round < 12; ++round) {
+    Edition const edition{.overs_percent = draw_percent(draw)};
+    auto const plan = octavo(static_cast<std::int64_t>(2 + draw() % 120));
+    std::int64_t before = 0;
+    for (std::int64_t sheets = 1; sheets < INT64_MAX / 3; sheets = sheets * 2 + static_cast<std::int64_t>(draw() % 3)) {
+      auto const here = copies_within(edition, plan, sheets);
+      if (!here) break;
+      CHECK(*here >= before);
+      before = *here;
+    }
+  }
+}
+
+TEST_CASE("a bill for which the sheets fit in 64 bits is found, whatever the share of overs") {
+  std::mt19937_64 draw{1844};
+  int found_some = 0;
+  for (int round = 0; round < 500; ++round) {
+    Edition edition{.overs_percent = draw_percent(draw), .overplus = static_cast<std::int64_t>(draw() % 20)};
+    edition.copies = 1 + static_cast<std::int64_t>(draw() >> (1 + draw() % 62));
+    auto const plan = octavo(static_cast<std::int64_t>(2 + draw() % 120));
+    auto const sheets = sheets_of_copies(edition, plan, edition.copies);
+    auto const bill = reckon(edition, plan);
+    CAPTURE(edition.overs_percent);
+    CAPTURE(edition.copies);
+    if (bill) {
+      CHECK(Int{bill->sheets.stated} == sheets);
+      ++found_some;
+    } else {
+      CHECK(sheets > Int{INT64_MAX} / 1000); // impressions, hours and what is printed on whole sheets must fit as well
+    }
+  }
+  CHECK(found_some > 250);
+}
+#endif

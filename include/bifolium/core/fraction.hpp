@@ -204,6 +204,38 @@ private:
   }
 };
 
+namespace detail {
+
+// Products of which only the next whole number is wanted: copies of overs, coins, sheets. The exact product need not fit in 64
+// bits although that number does, and whether it fits depends on what can be reduced: a greater number may fit where a smaller
+// one does not. A search that took what does not fit for too much would go astray.
+/// Returns a * b / `below`, rounded up or down to a whole number, or no value if that does not fit in 64 bits. Divisions that
+/// round in the same direction may be done one after another. Precondition: `below` is above zero.
+constexpr std::optional<std::int64_t> rounded_product(Fraction a, Fraction b, bool up, std::int64_t below) noexcept {
+  bool const negative = (a.numerator() < 0) != (b.numerator() < 0);
+  auto size = Wide::product(magnitude(a.numerator()), magnitude(b.numerator()));
+  bool exact = true;
+  for (auto const divisor : {a.denominator(), b.denominator(), below}) {
+    auto const divided = size.by(magnitude(divisor));
+    size = divided.quotient;
+    exact = exact && divided.rest == 0;
+  }
+  if (!exact && up != negative) size = size + Wide{0, 1}; // away from zero
+  constexpr auto most = static_cast<std::uint64_t>(INT64_MAX);
+  if (size.high != 0 || size.low > most + (negative ? 1U : 0U)) return std::nullopt;
+  return static_cast<std::int64_t>(negative ? 0 - size.low : size.low);
+}
+/// Returns the least whole number that is not below a * b / `below`, or no value if it does not fit in 64 bits.
+constexpr std::optional<std::int64_t> ceil_of_product(Fraction a, Fraction b, std::int64_t below = 1) noexcept {
+  return rounded_product(a, b, true, below);
+}
+/// Returns the greatest whole number that is not above a * b, or no value if it does not fit in 64 bits.
+constexpr std::optional<std::int64_t> floor_of_product(Fraction a, Fraction b) noexcept {
+  return rounded_product(a, b, false, 1);
+}
+
+} // namespace detail
+
 } // namespace v0
 } // namespace bifolium
 

@@ -42,22 +42,20 @@ namespace detail {
 
 /// Returns the sheets of an account, with a lower end of at least 1, or no value if they do not fit in 64 bits.
 constexpr std::optional<Range<std::int64_t>> sheets_of_account(PaperOfAccount const& paper, ReamCount const& by) {
+  Fits fits;
+  auto const after =
+      fits(checked_add(fits(checked_multiply(paper.quires.value_or(0), by.quire)), paper.loose.value_or(0)));
   auto const in = [&](std::int32_t sheets_of_ream) {
-    Fits fits;
-    auto sum = fits(checked_multiply(paper.reams, Fraction{sheets_of_ream}));
-    sum = fits(checked_add(sum, Fraction{fits(checked_multiply(paper.quires.value_or(0), by.quire))}));
-    sum = fits(checked_add(sum, Fraction{paper.loose.value_or(0)}));
-    return fits.all() ? std::optional{sum} : std::nullopt;
+    return fits(checked_add(fits(floor_of_product(paper.reams, Fraction{sheets_of_ream})), after));
   };
-  auto const good = in(by.good), all = in(by.ream);
-  if (!good || !all) return std::nullopt;
-  auto const unit = paper.loose    ? Fraction{1}
-                    : paper.quires ? Fraction{by.quire}
-                                   : Fraction{by.good, paper.reams.denominator()};
-  auto const before = checked_subtract(*good, unit);
-  if (!before) return std::nullopt;
-  auto const low = before->floor() + 1;
-  return Range<std::int64_t>{low < 1 ? 1 : low, all->floor(), all->floor()};
+  // the sheets without the last unit, which may be started; with quires or loose sheets the reams are whole
+  auto const& reams = paper.reams;
+  auto const before =
+      paper.quires || paper.loose
+          ? fits(checked_subtract(in(by.good), paper.loose ? 1 : by.quire))
+          : fits(floor_of_product(Fraction{reams.numerator() - 1}, Fraction{by.good, reams.denominator()}));
+  auto const low = fits(checked_add(before, 1)), high = in(by.ream);
+  return fits.all() ? std::optional{Range<std::int64_t>{low < 1 ? 1 : low, high, high}} : std::nullopt;
 }
 
 /// Finds numbers of copies by the sheets that they take.
@@ -74,7 +72,7 @@ public:
     return overs_of(copies, edition_.overs_percent, edition_.overplus);
   }
   /// Returns the greatest number of copies, from 0, that takes at most `sheets` sheets. It relies on the fact that more
-  /// copies never take less paper.
+  /// copies never take less paper, and that overs and sheets have no value only if they do not fit in 64 bits.
   [[nodiscard]] constexpr std::int64_t within(std::int64_t sheets) const {
     std::int64_t low = 0, high = most;
     while (low < high) {
@@ -135,7 +133,9 @@ inline Expected<std::vector<CopiesOfAccount>> copies_of_account(Edition edition,
     auto const least = copies.within(sheets->low - 1) + 1, most = copies.within(sheets->high);
     if (most == detail::CopiesOfPaper::most) return error_in_field(Problem::result_too_large, "reams");
     if (most < least) continue;
-    all.push_back({ream, least, most, *copies.overs(least), *copies.overs(most), *sheets});
+    auto const overs_least = copies.overs(least), overs_most = copies.overs(most);
+    if (!overs_least || !overs_most) return error_in_field(Problem::result_too_large, "reams");
+    all.push_back({ream, least, most, *overs_least, *overs_most, *sheets});
   }
   return all;
 }

@@ -129,14 +129,12 @@ constexpr std::int64_t low_sheets(Plan const& plan, std::int64_t copies, Fits& f
   auto const cancels = plan.leaves_of[static_cast<std::size_t>(Matter::cancels)];
   auto leaves = cancels < plan.blank_leaves ? 0 : cancels - plan.blank_leaves; // first those with paper of their own
   for (std::size_t m = 0; m + 1 < matters; ++m) leaves = fits(checked_add(leaves, plan.leaves_of[m]));
-  auto const whole = fits(checked_multiply(leaves / plan.leaves_to_sheet, copies));
-  auto const rest = fits(checked_multiply(leaves % plan.leaves_to_sheet, copies));
-  return fits(checked_add(whole, rest / plan.leaves_to_sheet + (rest % plan.leaves_to_sheet != 0 ? 1 : 0)));
+  return fits(ceil_of_product(Fraction{leaves, plan.leaves_to_sheet}, Fraction{copies}));
 }
 
 /// Returns the cost of `sheets` sheets if `sheets_of_ream` of the sheets in a paid ream are used.
 constexpr std::int64_t cost_of(std::int64_t sheets, Edition const& edition, std::int32_t sheets_of_ream, Fits& fits) {
-  return fits(checked_multiply(Fraction{*edition.price_of_ream, sheets_of_ream}, Fraction{sheets})).ceil();
+  return fits(ceil_of_product(Fraction{*edition.price_of_ream, sheets_of_ream}, Fraction{sheets}));
 }
 constexpr Range<std::int64_t> sum_of(Range<std::int64_t> const& a, Range<std::int64_t> const& b, Fits& fits) {
   return {fits(checked_add(a.low, b.low)), fits(checked_add(a.stated, b.stated)), fits(checked_add(a.high, b.high))};
@@ -151,9 +149,8 @@ constexpr Fraction weight_of(std::int64_t sheets, Edition const& edition, Fits& 
 /// Returns the copies of every sheet above those wanted: the percentage rounded up, plus `overplus`; no value if the
 /// number does not fit in 64 bits.
 constexpr std::optional<std::int64_t> overs_of(std::int64_t copies, Fraction percent, std::int64_t overplus) {
-  auto const share = checked_divide(percent, Fraction{100});
-  auto const over = share ? checked_multiply(Fraction{copies}, *share) : std::nullopt;
-  return over ? checked_add(over->ceil(), overplus) : std::nullopt;
+  auto const share = detail::ceil_of_product(Fraction{copies}, percent, 100);
+  return share ? checked_add(*share, overplus) : std::nullopt;
 }
 
 namespace detail {
@@ -200,7 +197,7 @@ constexpr Expected<Bill> bill_of(Edition const& edition, Plan const& plan) {
   }
   if (edition.price_of_forme) bill.forme_cost = fits(checked_multiply(*edition.price_of_forme, plan.formes()));
   if (edition.price_of_token)
-    bill.press_cost = fits(checked_multiply(Fraction{*edition.price_of_token}, work->tokens)).ceil();
+    bill.press_cost = fits(detail::ceil_of_product(Fraction{*edition.price_of_token}, work->tokens));
   if (bill.paper_cost || bill.forme_cost || bill.press_cost) {
     auto const others = fits(checked_add(bill.forme_cost.value_or(0), bill.press_cost.value_or(0)));
     bill.total_cost = sum_of(bill.paper_cost.value_or(Range<std::int64_t>{}), {others, others, others}, fits);

@@ -78,7 +78,7 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
   }
   if (price_of_token) {
     if (*price_of_token < 0) return error_in_field(Problem::negative_count, "price_of_token", *price_of_token);
-    all.press_cost = fits(checked_multiply(Fraction{*price_of_token}, work->tokens)).ceil();
+    all.press_cost = fits(detail::ceil_of_product(Fraction{*price_of_token}, work->tokens));
     others = fits(checked_add(others, *all.press_cost));
   }
   if (priced) all.total_cost = detail::sum_of(paper, {others, others, others}, fits);

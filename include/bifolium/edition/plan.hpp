@@ -113,8 +113,10 @@ private:
   }
   [[nodiscard]] constexpr std::optional<std::int64_t> sheets_of(Working const& working, std::int64_t copies) const {
     if (working.leaves == leaves_to_sheet) return copies;
-    auto const worked = checked_multiply(copies, working.leaves);
-    return worked ? std::optional{*worked / leaves_to_sheet + (*worked % leaves_to_sheet != 0 ? 1 : 0)} : std::nullopt;
+    // all leaves need not fit in 64 bits, although the sheets do
+    auto const whole = checked_multiply(copies / leaves_to_sheet, working.leaves);
+    auto const rest = copies % leaves_to_sheet * working.leaves;
+    return whole ? checked_add(*whole, rest / leaves_to_sheet + (rest % leaves_to_sheet != 0 ? 1 : 0)) : std::nullopt;
   }
   /// Returns the sheets or pieces of paper that go to press for one working.
   [[nodiscard]] constexpr std::optional<std::int64_t> pieces_of(Working const& working, std::int64_t copies) const {
