@@ -31,7 +31,8 @@ protected:
     auto const next = at(c_.token.from + 1);
     if (!is_small(next) && next != '.') return false;
     auto const w = word(c_);
-    if (!is_title_page(c_.token.from) && !is_one_of(w, words_of_engraving) && !is_word_of_plates(w)) return false;
+    bool const known = w.size() > 2 && (is_one_of(w, words_of_engraving) || is_word_of_plates(w));
+    if (!known && !is_title_page(c_.token.from)) return false;
     auto const from = c_.token.from;
     auto to = from;
     for (auto c = c_; c.token.from < from + 60; c.take()) {
