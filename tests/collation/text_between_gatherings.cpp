@@ -212,3 +212,45 @@ TEST_CASE("a number of gatherings, sheets or leaves that the formula does not ha
   CHECK(!told(*read_lawfully("A-K⁸; 11 sheets"), Problem::sheets_contradict)); // of which format?
   CHECK(!told(*read_lawfully("8°: A-K⁸, 10 quires; L-M⁸, 2 quires"), Problem::gatherings_contradict));
 }
+
+TEST_CASE("words and signs that join two runs, and brackets round runs, lose none of them after what is stated") {
+  for (std::string const stated : {"80 leaves", "[80] leaves", "80 ff.", "4 plates", "+ 2 plates", "pp. 1-160",
+                                   "[8], 152 p.", "$4 signed", "10 gatherings"})
+    for (std::string const joint :
+         {"", "then ", "followed by ", "dann ", "puis ", "poi ", "and ", "und ", "et ", "& ", "+ "})
+      for (Part const after : {Part{"L-M⁸", 16},
+                               {"[L-M⁸]", 16},
+                               {"[L⁸ M⁴] N²", 14},
+                               {"[L]⁸ M⁴", 12},
+                               {"a-b⁸", 16},
+                               {"χ²", 2},
+                               {"[χ]²", 2},
+                               {"²A-B⁸", 16}})
+        for (std::string const between : {", ", "; ", " "}) {
+          auto const text = "8°: A-K⁸, " + stated + between + joint + after.text;
+          CAPTURE(text);
+          auto const formula = read_lawfully(text);
+          REQUIRE(formula);
+          CHECK(formula->leaves() == 80 + after.leaves);
+        }
+}
+
+TEST_CASE("a number of leaves is compared with the run before it, the part before it or the whole") {
+  // said of π², of A⁴ or of both; and of none of them
+  for (auto const& one : {Part{"8°: π², 2 leaves, A-K⁸", 82},
+                          {"8°: π² A⁴, 4 leaves, B-K⁸", 78},
+                          {"8°: π² A⁴, 6 leaves, B-K⁸", 78},
+                          {"8°: π², 2 leaves; A-K⁸, 80 leaves; a-b⁸, 16 leaves", 98}}) {
+    CAPTURE(one.text);
+    auto const formula = read_lawfully(one.text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == one.leaves);
+    CHECK(formula->warnings().empty());
+  }
+  for (int stated = 1; stated <= 12; ++stated) {
+    auto const formula = read_lawfully("8°: π² A⁴, " + std::to_string(stated) + " leaves, B-K⁸");
+    REQUIRE(formula);
+    CHECK(formula->leaves() == 78);
+    CHECK(formula->warnings().empty() == (stated == 4 || stated == 6));
+  }
+}

@@ -13,7 +13,7 @@ namespace detail {
 /// Returns true for a word with which an extent ends, after which gatherings may follow without a comma: 4 plates L-M⁸.
 [[nodiscard]] constexpr bool ends_extent(std::string_view word) noexcept {
   return is_unit_of_leaves(word) || word == "pages" || word == "pp" || word == "p" || word == "signed" ||
-         is_word_of_plates(word);
+         word == "sheets" || word == "sheet" || is_word_of_plates(word) || is_word_for_gatherings(word);
 }
 
 template <class Sink> class GatheringsBeyond : protected EngravedGrammar<Sink> {
@@ -49,11 +49,19 @@ protected:
       if (before.point && !t.spaced) before.separated = false; // p.24
       auto const w = word(c);
       bool const word_here = w.size() > 1 && is_word(t.from);
+      if (first && !w.empty() && ends_extent(w)) { // pp. 1-160: what follows the unit is what it counts
+        c = after_word(c);
+        if (c.touches(TokenKind::point)) c.take();
+        before.kind = TokenKind::letter;
+        continue;
+      }
       bool const may_begin = !first && depth == 0 && (before.separated || t.spaced) && !word_here;
       if (auto const found = may_begin ? looks_like(c) : Looks::no; found != Looks::no) {
         if (!follows(c, found, before)) return end.doubted = t.from, end;
         return {before.separated ? before.end : t.from, 0, true};
       }
+      if (depth == 0 && !first && (before.separated || t.spaced) && joint_and_gatherings(c))
+        return {before.separated ? before.end : this->before_blanks(t.from), 0, true};
       if (t.is_raised_figure() && !t.spaced && before.is_mark()) return end.doubted = before.from, end;
       depth += t.is(TokenKind::open_round) ? 1 : t.is(TokenKind::close_round) ? -1 : 0;
       bool const named = t.is(TokenKind::figure) && !t.spaced && before.kind == TokenKind::letter;
@@ -71,8 +79,13 @@ protected:
     }
     return end;
   }
-  /// Returns true if gatherings with their count begin at the cursor, which is after a comma or a blank in a statement of
-  /// signing.
+  /// Returns true if gatherings with their count, or a joint and gatherings, begin at the cursor, which is after a comma or a
+  /// blank in a statement of signing.
+  [[nodiscard]] constexpr bool gatherings_go_on(TokenCursor const& c) {
+    return gatherings_begin(c) || joint_and_gatherings(c);
+  }
+
+private:
   [[nodiscard]] constexpr bool gatherings_begin(TokenCursor const& c) {
     if (c.at(TokenKind::letter) && word(c).size() > 1 && is_word(c.token.from)) return false;
     auto const found = looks_like(c);
@@ -80,8 +93,13 @@ protected:
     before.separated = true;
     return (found == Looks::raised || found == Looks::run) && follows(c, found, before);
   }
-
-private:
+  /// Returns true if words or a sign that join two runs are at the cursor, and a run with its count after them: then L-M⁸.
+  [[nodiscard]] constexpr bool joint_and_gatherings(TokenCursor const& c) {
+    auto next = joins_runs(word(c)) ? after_word(c) : this->after_phrase(c);
+    bool const sign = c.at(TokenKind::plus) || this->is_and_sign(c.token);
+    if (sign) next.take();
+    return next.token.from != c.token.from && next.token.spaced && gatherings_begin(next);
+  }
   /// What text looks like: nothing; a gathering or run with a raised count; a run with another count, L-M8; a run without
   /// one, L-M; a gathering with its count on the line, L4, which may be a leaf.
   enum class Looks : std::uint8_t { no, raised, run, uncounted, single };
@@ -107,24 +125,34 @@ private:
     }
     return t.kind >= TokenKind::letter && t.kind <= TokenKind::symbol;
   }
+  /// Takes the run at the cursor, or the first run of a group: [L-M⁸ N⁴].
+  constexpr bool element_at(TokenCursor& c, FoundElement& e) const {
+    if (!this->begins_group(c, e)) return may_begin_mark(c.token) && this->take_element(c, e);
+    c = cursor(e.end);
+    return true;
+  }
   [[nodiscard]] constexpr Looks looks_like(TokenCursor const& begin) const {
-    if (!may_begin_mark(begin.token)) return Looks::no;
     FoundElement e;
     auto c = begin;
-    if (!this->take_element(c, e) || e.end <= begin.token.from) return Looks::no;
+    if (!element_at(c, e) || e.end <= begin.token.from) return Looks::no;
     bool const number = e.first.key.mark() == Mark::number, symbol = e.first.key.mark() == Mark::symbol;
     bool const run = !e.single && e.gatherings > 1;
     if (e.count.sound()) {
-      auto const count = at(e.count.from);
-      if (!e.count.in_words && !is_digit(count) && count != '(') return Looks::raised;
+      if (has_raised_count(e)) return Looks::raised;
       if (number || (symbol && run) || (e.apart && !e.count.in_words)) return Looks::no; // pp. *367-*432
       if (run) return Looks::run;
       bool const apart = c.token.spaced && !c.at(TokenKind::dash) && !is_prose(c);
-      bool const ends = c.ended() || is_separator(c.token) || c.at(TokenKind::open_round) || apart;
+      bool const ends =
+          c.ended() || is_separator(c.token) || c.at(TokenKind::open_round) || c.at(TokenKind::close_square) || apart;
       return !e.count.in_words && ends ? Looks::single : Looks::no;
     }
     bool const capitals = is_capital(at(e.from)) && e.first.key.is_plain_latin() && e.last.key.is_plain_latin();
     return run && capitals && !is_roman(e) && !e.count.found() ? Looks::uncounted : Looks::no;
+  }
+  /// Returns true if the element has a count that is not on the line.
+  [[nodiscard]] constexpr bool has_raised_count(FoundElement const& e) const noexcept {
+    auto const count = at(e.count.from);
+    return e.count.sound() && !e.count.in_words && !is_digit(count) && count != '(';
   }
   /// Returns true if both ends may be Roman numbers of pages: I-X.
   [[nodiscard]] constexpr bool is_roman(FoundElement const& e) const noexcept {
@@ -146,7 +174,7 @@ private:
     if (found == Looks::raised) return true;
     FoundElement e;
     auto c = begin;
-    static_cast<void>(this->take_element(c, e));
+    static_cast<void>(element_at(c, e));
     if (is_prose(c)) return false;
     if (found == Looks::run) return true;
     bool const next =

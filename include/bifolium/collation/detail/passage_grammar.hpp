@@ -68,13 +68,14 @@ protected:
       auto after = c_;
       after.take();
       bool const goes_on = depth == 0 && square == 0 &&
-                           ((t.is(TokenKind::comma) && this->gatherings_begin(after)) ||
-                            (t.spaced && t.from != from && this->gatherings_begin(c_)));
+                           ((t.is(TokenKind::comma) && this->gatherings_go_on(after)) ||
+                            (t.spaced && t.from != from && this->gatherings_go_on(c_)));
+      if (goes_on) break;
       depth += t.is(TokenKind::open_round) ? 1 : t.is(TokenKind::close_round) ? -1 : 0;
       square += t.is(TokenKind::open_square) ? 1 : t.is(TokenKind::close_square) ? -1 : 0;
       bool const point = t.is(TokenKind::point) && (c_.ahead().spaced || c_.ahead().is(TokenKind::end));
       bool const pages = t.is(TokenKind::comma) && this->is_extent(after);
-      if (depth < 0 || square < 0 || goes_on || (depth == 0 && (t.is(TokenKind::semicolon) || point || pages))) break;
+      if (depth < 0 || square < 0 || (depth == 0 && (t.is(TokenKind::semicolon) || point || pages))) break;
       to = t.to;
     }
     if (depth > 0 || square > 0) return c_ = begin, this->gathering();

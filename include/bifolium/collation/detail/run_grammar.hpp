@@ -90,15 +90,18 @@ protected:
   }
   /// Takes words that join two runs: then L-M⁸; followed by a-b⁸. Returns false if there are none.
   constexpr bool joining_phrase() {
-    auto const w = this->word(c_);
-    bool const followed = w == "followed";
-    if (!followed && w != "then" && w != "dann" && w != "puis" && w != "poi") return false;
-    auto c = this->after_word(c_);
-    if (followed && this->word(c) != "by") return false;
-    if (followed) c = this->after_word(c);
-    if (!is_element(c)) return false;
+    auto const c = after_phrase(c_);
+    if (c.token.from == c_.token.from || !is_element(c)) return false;
     c_ = c;
     return true;
+  }
+  /// Returns the cursor after such words, or the same cursor if there are none.
+  [[nodiscard]] constexpr TokenCursor after_phrase(TokenCursor const& c) const {
+    auto const w = this->word(c);
+    if (w == "then" || w == "dann" || w == "puis" || w == "poi") return this->after_word(c);
+    if (w != "followed") return c;
+    auto const by = this->after_word(c);
+    return this->word(by) == "by" ? this->after_word(by) : c;
   }
   /// Reads the bare name of a symbol with a count: par⁴. It is a name, although the brackets are missing.
   constexpr bool named(std::uint32_t end, FoundCount const& count) {
@@ -168,11 +171,21 @@ protected:
 
   Letters shown_{}; // J, U and W, which the alphabet lacks and the formula has in their places: A-I⁸ J⁸, V⁸ W⁸
 
-  /// Returns true if a run with its count begins at the cursor, which is after a blank.
+  /// Returns true if a run with its count, or a group of runs, begins at the cursor, which is after a blank.
   [[nodiscard]] constexpr bool is_element(TokenCursor c) const {
     if (!c.token.spaced || (c.at(TokenKind::letter) && this->is_word(c.token.from))) return false;
     FoundElement e;
+    if (begins_group(c, e)) return true;
     return take_element(c, e) && (e.count.sound() || !e.single);
+  }
+
+  /// Returns true if square brackets with a run and its count begin at the cursor, [L-M⁸ N⁴], and reads the run.
+  [[nodiscard]] constexpr bool begins_group(TokenCursor c, FoundElement& e) const {
+    if (!c.at(TokenKind::open_square)) return false;
+    c.take();
+    if (!c.token.spaced && take_element(c, e) && e.count.sound()) return true;
+    e = {};
+    return false;
   }
 
 private:

@@ -14,7 +14,7 @@ template <class Sink> class StatedNumbers : protected GatheringsBeyond<Sink> {
 protected:
   using Base = GatheringsBeyond<Sink>;
   using Base::Base;
-  using Base::warn, Base::begins, Base::word, Base::after_word, Base::leaves_, Base::leaves_at_extent_;
+  using Base::warn, Base::begins, Base::word, Base::after_word, Base::last_, Base::leaves_, Base::leaves_at_extent_;
 
   /// Warns if a total in parentheses, (90 leaves), differs from the formula.
   constexpr void check_total(TokenCursor c, std::uint32_t from, std::uint32_t to) {
@@ -95,7 +95,8 @@ private:
     bool const of_plates = parted && is_word_of_plates(word(this->after_word(of)));
     if (of_plates && (w == "leaves" || w == "leaf")) return from;
     bool const of_formula = stated == leaves_, of_part = stated == leaves_ - leaves_at_extent_;
-    if (!of_formula && !of_part) {
+    bool const of_run = end.goes_on && stated == last_.leaves.total(last_.gatherings); // π² A⁴, 4 leaves, B-K⁸
+    if (!of_formula && !of_part && !of_run) {
       // nobody states a total of 2 for 80 leaves
       if (parted || stated * 8 < leaves_)
         warn(Problem::text_not_read, from, end.to);
@@ -107,7 +108,8 @@ private:
     c = of;
     if (c.touches(TokenKind::point) || c.touches(TokenKind::close_square)) c.take();
     while (is_separator(c.token)) c.take();
-    return c.token.from < end.to ? c.token.from : end.to;
+    if (c.token.from >= end.to) return end.to;
+    return this->is_extent(c) ? c.token.from : from; // other text may need the number before it
   }
 };
 

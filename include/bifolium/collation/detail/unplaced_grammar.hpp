@@ -100,7 +100,8 @@ private:
   /// Returns true if a plus joins two runs: A⁸ + B⁸. Without a run after it, A⁸+ means that leaves are lost.
   [[nodiscard]] constexpr bool joins(TokenCursor next) const {
     FoundElement e;
-    return c_.token.spaced && next.token.spaced && this->take_element(next, e) && e.count.found();
+    if (!c_.token.spaced || !next.token.spaced) return false;
+    return this->begins_group(next, e) || (this->take_element(next, e) && e.count.found());
   }
   constexpr bool imperfect() {
     warn(Problem::imperfect, c_.token.from, c_.token.to);
