@@ -36,6 +36,23 @@ class FormulaWriter : ChangeWriter {
     return next.begins_part || next.unsigned_throughout || next.first_inferred || !plain;
   }
 
+  /// Returns true if the words would be of a list of leaves after a comma: as in K8, 7 wanting.
+  [[nodiscard]] static bool could_go_on_with_leaves(std::string_view words) {
+    auto i = words.find_first_not_of("0123456789");
+    if (i == 0 && !words.empty() && is_latin_letter(words[0])) i = words.find_first_not_of("0123456789", 1);
+    if (i == 0 || i == words.npos || !is_digit(words[i - 1])) return false;
+    for (; i < words.size(); ++i) {
+      auto const word = word_at(words, i);
+      if (word.empty()) continue;
+      i += word.size() - 1;
+      if (word.size() == 1 || word == "and") continue;
+      if (is_unit_of_leaves(word)) return false; // 80 Bl.
+      return is_blank_word(word) || is_wanting_word(word) || word == "are" || word == "both" ||
+             cancel_word(word) != CancelWord::none;
+    }
+    return false;
+  }
+
 public:
   FormulaWriter(Formula const& formula, Notation notation) : ChangeWriter{formula, notation} {}
 
@@ -90,7 +107,7 @@ public:
       bool const counts = is_word_before_counts(word_at(tail, 0));
       bool const joins = tail.starts_with("and ") && (tail.size() == 4 || !is_digit(tail[4])); // as ", and" joins a run
       bool const dashed = is_dash(decode(tail, 0).value); // after a comma it would be a run without a beginning
-      text_ += counts ? "; " : dashed ? ": " : joins ? "," : ", ";
+      text_ += counts || could_go_on_with_leaves(tail) ? "; " : dashed ? ": " : joins ? "," : ", ";
       put(tail);
     }
     if (notation_ == Notation::tei) text_ += "</formula>";

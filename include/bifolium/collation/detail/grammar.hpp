@@ -14,7 +14,7 @@
 ///               | signing | remark | note | passage | quotation ;
 ///   quotation   = quote , description , quote ;                     (* "A-K⁸"; at the beginning, or of a whole part *)
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
-///   remark      = [ "-" ] , leaf , words ;
+///   remark      = [ "-" ] , ( leaf | range ) , { joint , ( leaf | range ) } , words ;
 ///
 /// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with
 /// a doubt, it is read and there is a warning; otherwise there is an error with its position.

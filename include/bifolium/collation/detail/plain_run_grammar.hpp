@@ -71,8 +71,9 @@ private:
     }
     bool const leaves_joined = next == '&' && is_blank_at(after + 1); // A1 & K8 blank
     bool const article =
-        next == 'a' && is_blank_at(after + 1) && is_small(at(this->after_blanks(after + 1))); // B2 a cancel
-    return part_ && begun() && (leaves_joined || article || (is_small(next) && is_small(at(after + 1))));
+        next == 'a' && is_blank_at(after + 1) && is_small(at(this->after_blanks(after + 1)));    // B2 a cancel
+    bool const list = at(end) == ',' && is_digit(at(after + (is_latin_letter(next) ? 1U : 0U))); // D8, E8 wanting
+    return part_ && begun() && (leaves_joined || article || list || (is_small(next) && is_small(at(after + 1))));
   }
 };
 

@@ -24,31 +24,33 @@ protected:
       return false;     // (−K8)
     auto figure = from; // K8 and a word: most text here is neither
     while (figure - from < 47 && (is_latin_letter(at(figure)) || is_digit(at(figure)) || at(figure) == '-')) ++figure;
-    // A-K, in eights: words after a comma are not about the leaf before it
+    // A-K, in eights: words after a comma are not about the leaf before it, unless it is a list
     bool const ends = at(figure) == ',' || at(figure) == ';' || at(figure) == ':';
-    if (ends && this->is_blank_at(figure + 1)) return false;
+    bool const list = at(figure) == ',' && may_be_leaf(this->after_blanks(figure + 1));
+    if (ends && !list && this->is_blank_at(figure + 1)) return false;
     while (figure < text_.size() && figure - from < 48 && !this->is_blank_at(figure)) ++figure;
     auto const next = this->after_blanks(figure);
     bool const sign = at(next) == '&' && this->is_blank_at(next + 1);
     bool const article = at(next) == 'a' && this->is_blank_at(next + 1); // B2 a cancel
-    if (figure == from || (!sign && !article && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
+    if (figure == from || (!list && !sign && !article && (!is_small(at(next)) || !is_small(at(next + 1)))))
+      return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
     bool const opens = at(from) == '(' && figure - from < 48;
     if (opens && text_.substr(from, figure - from).find(')') == text_.npos) return false; // (last leaf blank)
     auto const name = leaf_name(c_, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return false;
+    auto const target = this->find(name.key);
+    if (!target || name.leaf > target->leaves) return false;
     auto c = cursor(name.end);
     auto const range = this->range_end(c, size, name);
     if (range.found) c = cursor(range.end);
-    bool const several = take_joined_leaves(c) || range.found;
+    bool const several = take_joined_leaves(c, list) || range.found;
     auto const w = word(c);
     bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && (article || is_word(c.token.from)) &&
                        !this->is_range_word(w) && w != "and";
     bool const of_several =
         is_blank_word(w) || is_wanting_word(w) || w == "are" || w == "both" || cancel_word(w) != CancelWord::none;
     if (!words || (several && !of_several)) return false;
-    auto const target = this->find(name.key);
-    if (!target || name.leaf > target->leaves) return false;
     for (; !c.ended(); c.take()) {
       auto const& t = c.token;
       if (is_separator(t) || t.is(TokenKind::open_round) || t.is(TokenKind::close_round) ||
@@ -76,18 +78,28 @@ protected:
   }
 
 private:
-  /// Takes the leaves that are joined to one before them: A1 and E8 blank. Returns true if there are any.
-  [[nodiscard]] constexpr bool take_joined_leaves(TokenCursor& c) {
-    bool any = false;
-    for (;;) {
-      auto const end = static_cast<std::uint32_t>(text_.size());
+  /// Returns true if a leaf may begin at this byte, after a comma: 8, E8.
+  [[nodiscard]] constexpr bool may_be_leaf(std::uint32_t i) const noexcept {
+    return is_digit(at(i)) || (is_latin_letter(at(i)) && is_digit(at(i + 1)));
+  }
+  /// Takes the leaves that are joined to one before them: A1 and E8 blank; E7, 8 wanting if it is a `list`. Returns true if
+  /// there are any. Longer lists are not taken: they would be looked at again from each of their leaves.
+  [[nodiscard]] constexpr bool take_joined_leaves(TokenCursor& c, bool list) {
+    constexpr int longest_list = 32;
+    auto const end = static_cast<std::uint32_t>(text_.size());
+    for (int taken = 0; taken < longest_list; ++taken) {
       auto next = c;
-      if (is_separator(c.token) || !this->take_joint(next, end)) return any;
+      if ((is_separator(c.token) && !(list && c.at(TokenKind::comma))) || !this->take_joint(next, end))
+        return taken > 0;
       auto const name = leaf_name(next, end);
-      if (!name.found || name.whole || name.leaf < 1) return any;
-      c = cursor(name.end);
-      any = true;
+      if (!name.found || name.whole || name.leaf < 1) return taken > 0;
+      auto const after = cursor(name.end);
+      auto const unit = is_blank_word(word(after)) && word(after) != "Bl" ? after_word(after) : after;
+      if (!name.gathering_named && is_unit_of_leaves(word(unit))) return taken > 0; // K8, 2 blank leaves; K8, 80 Bl.
+      auto const range = this->range_end(after, end, name);
+      c = range.found ? cursor(range.end) : after;
     }
+    return true;
   }
 };
 
