@@ -35,6 +35,7 @@ TEST_CASE("an accented letter is a signature, and within words a letter") {
         CHECK((!read || read->leaves() == 80 || words.find("−K8") != words.npos));
       }
     CHECK((*read_formula("4°: " + mark + "-2" + mark + "⁴ A⁴")).leaves() == 12);
+    CHECK(broken_law(mark + "01e5", {}) == "");
   }
   CHECK(read_formula("4°: á-í⁴").error().problem == Problem::order_not_known);
 }
@@ -135,5 +136,33 @@ TEST_CASE("counts alternate in all the words for it") {
       REQUIRE(formula);
       CHECK(formula->leaves() == 36);
       CHECK(write_formula(*formula) == "8°: A-F⁸/⁴");
+    }
+}
+
+TEST_CASE("a plus is a signature as often as it is set, and signs that no catalogue has are errors that name them") {
+  // the plus beside * † ‡ ¶ § (STCV, ICCU); a sign set twice is of the second series (Modena, as 2* of **)
+  std::string plus;
+  for (int often = 1; often <= 9; ++often) {
+    plus += '+';
+    for (std::string const raise : {"^", ""})
+      for (std::string const& text :
+           {"8°: " + plus + raise + "8 A-K" + raise + "8", "8°: A-K" + raise + "8 " + plus + raise + "8"}) {
+        CAPTURE(text);
+        auto const formula = read_lawfully(text);
+        REQUIRE(formula);
+        CHECK(formula->leaves() == 88);
+        CHECK(formula->warnings().empty());
+      }
+    CHECK((*read_lawfully("8°: " + plus + "⁸ †⁴ " + plus + "+⁴ A-K⁸")).leaves() == 96);
+  }
+  for (std::string const sign : {"?", "!", "="})
+    for (std::string const& text :
+         {sign + "⁴", "8°: " + sign + "⁴ A-K⁸", "8°: A-K⁸ " + sign + "⁴", "A⁸ " + sign + "⁴ B⁸"}) {
+      CAPTURE(text);
+      auto const formula = read_formula(text);
+      REQUIRE_FALSE(formula);
+      CHECK(formula.error().problem == Problem::unknown_mark);
+      CHECK(std::string{formula.error().found_text()}.starts_with(sign + "⁴"));
+      CHECK(broken_law(text, {}) == "");
     }
 }

@@ -210,7 +210,8 @@ private:
       }
     }
     bool const prefix = level < Level::after_symbol && multiple == 1 && !first.is(TokenKind::plus) &&
-                        !c.at(TokenKind::open_square) && !c.at(TokenKind::quote) && takes_prefix(c);
+                        !detail::is_accented_letter(first.value) && !c.at(TokenKind::open_square) &&
+                        !c.at(TokenKind::quote) && takes_prefix(c);
     if (prefix) {
       auto ahead = c;
       auto found = take(ahead, Level::after_symbol);

@@ -264,6 +264,7 @@ private:
     }
     Sink none = sink_.nobody();
     auto const from = c.token.from;
+    if (c.token.is_raised_figure() && !c.token.spaced) return fail(Problem::unknown_mark, t.from, c.token.to); // =⁴
     Grammar other{text_.substr(from), dialect_, limits_, none};
     other.second_ = true;
     auto const size = to_32(text_.size());

@@ -29,7 +29,7 @@ protected:
     if (on_line_after_count(true)) return true;
     if (failed_) return false;
     auto c = c_;
-    c.take();
+    for (int signs = 0; signs < 9 && (signs == 0 || c.touches(TokenKind::plus)); ++signs) c.take(); // ++⁸
     bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
     if (counted) {
       // a bracket that opens with a plus contains a change
@@ -37,7 +37,7 @@ protected:
       return change ? fail(Problem::unknown_mark, t.from, c.token.from) : this->gathering();
     }
     if (!begun()) return fail(Problem::no_signature, t.from, t.to);
-    if (joins(c)) return c_.take(), true;
+    if (joins(cursor(t.to))) return c_.take(), true;
     return imperfect();
   }
   /// Reads leaves that belong to no gathering: a-c⁸ + 4 unsigned leaves. Returns false if there are none.
