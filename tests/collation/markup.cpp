@@ -151,3 +151,21 @@ TEST_CASE("words about blank leaves say the same once their tags are left out, w
   // a count is a constant expression with tags in the words too
   static_assert(count_formula("A-K8 (K8 <sub>blank, and a long sentence after it</sub>)")->leaves == 80);
 }
+
+TEST_CASE("text after gatherings is written without its tags and reads the same, wherever those stand") { // constructed
+  int read = 0, texts = 0;
+  for (std::string const text : {"A-K⁸, 80 leaves x, h⁸ i", "A-K⁸, pp. 1-16, L⁸", "A1 A⁸, AA8.4", "A-K⁸, Mrs X",
+                                 "A8, 8 leaves, then B4", "[A4 v. 2:+⁸]"})
+    for (auto from = text.find_first_of(",v"); from < text.size(); ++from)
+      for (auto to = from; to <= text.size(); ++to)
+        for (std::string const tag : {"sup", "sub"}) {
+          if (continues_character(text[from]) || (to < text.size() && continues_character(text[to]))) continue;
+          auto const tagged = text.substr(0, from) + "<" + tag + ">" + text.substr(from, to - from) +
+                              (to < text.size() ? "</" + tag + ">" + text.substr(to) : "");
+          ++texts, read += read_formula(tagged) ? 1 : 0;
+          for (auto const dialect : {dialects::strict, dialects::stc})
+            if (auto const broken = broken_law(tagged, dialect); !broken.empty()) FAIL_CHECK(broken);
+        }
+  MESSAGE(read << " of " << texts << " are read");
+  CHECK(read > texts / 4);
+}

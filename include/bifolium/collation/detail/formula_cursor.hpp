@@ -281,6 +281,17 @@ protected:
   }
 };
 
+/// Asks of words whether they can be taken for gatherings.
+class Prose : FormulaCursor {
+public:
+  constexpr Prose(std::string_view words, Dialect dialect) noexcept : FormulaCursor{words, dialect} {}
+  /// Returns true if a word is at the beginning that is neither several signatures nor a name with a count.
+  [[nodiscard]] constexpr bool begins() const {
+    auto c = cursor(word_at(text_, 0).size());
+    return is_word(0) && !take_count(c, flat_counts_).found();
+  }
+};
+
 } // namespace detail
 } // namespace v0
 } // namespace bifolium

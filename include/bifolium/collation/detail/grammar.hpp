@@ -201,7 +201,7 @@ private:
     if (failed_) return false;
     if (begun() && this->joining_letter()) return true;
     if (!is_latin_letter(next) && begun() && this->goes_on_after_tag(c_)) // M<sup>r</sup>s
-      return separated_ ? rest(true) : fail(Problem::unknown_mark, from, from + 12);
+      return separated_ && begins_prose(from) ? rest(true) : fail(Problem::unknown_mark, from, from + 12);
     if (!is_latin_letter(next) && next != '.') return this->gathering();
     if (begun() && is_extent(c_)) return rest(false);
     if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
@@ -234,6 +234,12 @@ private:
     warn(Problem::change_outside_parentheses, from, c_.token.from < e.end ? c_.token.from : e.end);
     return this->changes(from, to);
   }
+  /// Returns true if the text without its tags, as it will be written, begins with a word and not with gatherings.
+  [[nodiscard]] constexpr bool begins_prose(std::uint32_t from) const {
+    return with_stored_words(text_.substr(from), [&](std::string_view words) {
+      return Prose{words, dialect_}.begins();
+    });
+  }
   /// Reads a colon. Before a number of leaves or pages it separates (A-C⁸: 24 leaves); otherwise it is a mark.
   constexpr bool colon() {
     auto c = c_;
@@ -258,13 +264,13 @@ private:
     if (!begun() || second_) return fail(Problem::unknown_mark, t.from, t.from + 12);
     auto c = c_;
     c.take();
+    if (c.token.is_raised_figure() && !c.token.spaced) return fail(Problem::unknown_mark, t.from, c.token.to); // =⁴
     if (is_extent(c) && !c.at(TokenKind::plus)) { // A-K⁸ = 80 leaves
       c_ = c;
       return extent();
     }
     Sink none = sink_.nobody();
     auto const from = c.token.from;
-    if (c.token.is_raised_figure() && !c.token.spaced) return fail(Problem::unknown_mark, t.from, c.token.to); // =⁴
     Grammar other{text_.substr(from), dialect_, limits_, none};
     other.second_ = true;
     auto const size = to_32(text_.size());

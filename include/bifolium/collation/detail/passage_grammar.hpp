@@ -30,6 +30,8 @@ protected:
   constexpr bool rest(bool prose) {
     auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
     auto const end = prose ? typename Base::TextEnd{size, 0, false} : this->end_of_text(c_);
+    if (!prose && reads_otherwise(from, end.to))
+      return this->fail(Problem::unknown_mark, end.doubted != 0 ? end.doubted : from, end.to);
     auto const kept = prose ? from : this->check_stated(c_, from, end);
     if (kept < end.to) sink_.tail(kept, end.to);
     if (prose || leaves_beside(from, end.to))
@@ -100,6 +102,20 @@ protected:
   }
 
 private:
+  /// Returns true if the words, once their tags are left out, state no extent or have gatherings after them: 12 leaves <sup>x,
+  /// h</sup>⁸. Such text is neither words nor gatherings.
+  [[nodiscard]] constexpr bool reads_otherwise(std::uint32_t from, std::uint32_t to) {
+    if (!may_have_markup(text_.substr(0, to))) return false;
+    bool const extent = this->is_extent(c_);
+    return with_stored_words(text_.substr(from, to - from), [&](std::string_view words) {
+      auto const text = text_;
+      text_ = words;
+      TokenCursor const begin{words};
+      bool const otherwise = this->is_extent(begin) != extent || this->end_of_text(begin).goes_on;
+      text_ = text;
+      return otherwise;
+    });
+  }
   /// Returns true for leaves that the formula does not have and that are not plates: + 2 leaves, and 4 unsigned leaves.
   [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from, std::uint32_t to) const {
     auto const w = word(c_);

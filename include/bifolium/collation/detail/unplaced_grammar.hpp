@@ -32,8 +32,9 @@ protected:
     for (int signs = 0; signs < 9 && (signs == 0 || c.touches(TokenKind::plus)); ++signs) c.take(); // ++⁸
     bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
     if (counted) {
-      // a bracket that opens with a plus contains a change
-      bool const change = depth_ > 0 && begun() && !last_.unsigned_throughout;
+      // a bracket that opens with a plus contains a change; it is opened again where a part is named in it
+      bool const opens = !last_.unsigned_throughout || this->part_is_named();
+      bool const change = depth_ > 0 && begun() && opens;
       return change ? fail(Problem::unknown_mark, t.from, c.token.from) : this->gathering();
     }
     if (!begun()) return fail(Problem::no_signature, t.from, t.to);

@@ -69,9 +69,12 @@ protected:
     sink_.label(from, to, begins);
     c_ = c;
     if (!begins) return; // A4 B-M12 (v. 1); ...
+    run_named_ = this->runs_.size();
     part_ = true;
     this->take_format();
   }
+  /// Returns true if the name of a part is the last that was read.
+  [[nodiscard]] constexpr bool part_is_named() const noexcept { return run_named_ == this->runs_.size(); }
 
 private:
   /// Returns true if a name of a part can begin here. It looks at one byte only, because it is called for every
@@ -87,6 +90,7 @@ private:
     auto const lower = initial | 0x20U;
     return lower == 'v' || lower == 't' || lower == 'b' || lower == 'p' || initial == 'I' || initial == 'X';
   }
+  std::uint32_t run_named_{0};   // the run before which a part was named last
   std::uint32_t part_number_{0}; // of the last part that only has a Roman numeral as its name
 
   static constexpr bool take_stop(TokenCursor& c) noexcept {
@@ -115,6 +119,7 @@ private:
     if (!begun() && to == figure.to && may_be_format(figure.value))
       warn(Problem::figure_read_as_part, figure.from, figure.to);
     sink_.label(figure.from, to, true);
+    run_named_ = this->runs_.size();
     part_ = true;
     c_ = c;
     return true;
