@@ -5,6 +5,7 @@
 #include <bifolium/core/message.hpp>
 
 #include "support/arguments.hpp"
+#include "support/remnants_seen.hpp"
 #include "support/tsv.hpp"
 
 #include <iostream>
@@ -28,27 +29,6 @@ likeliest is a way with the fewest pieces of presswork and then the fewest unuse
 Only the number of leaves counts, not whether the pages can be imposed together. That little was wasted is an assumption.
 )";
 
-/// `A=pot P=crown`, taken into what was seen.
-void take(std::string_view cell, std::vector<RemnantEvidence>& seen, std::string& wrong, bool marks) {
-  std::istringstream words{std::string{cell}};
-  for (std::string word; words >> word;) {
-    auto const equals = word.find('=');
-    auto const value = equals == word.npos ? std::string{} : word.substr(equals + 1);
-    bool const number = !value.empty() && value.size() < 3 && value.find_first_not_of("0123456789") == value.npos;
-    if (value.empty() || (marks && !number)) {
-      wrong = "'" + word + "' is not a unit and what was seen of it: write " + (marks ? "A=4" : "A=pot");
-      return;
-    }
-    RemnantEvidence* one = nullptr;
-    for (auto& other : seen)
-      if (other.unit == word.substr(0, equals)) one = &other;
-    if (one == nullptr) one = &seen.emplace_back(RemnantEvidence{word.substr(0, equals), {}, {}});
-    if (marks)
-      one->marked_leaves = std::stoi(value);
-    else
-      one->stock = value;
-  }
-}
 std::string in_words(SheetsOfBook const& book, SheetGrouping const& grouping) {
   std::string text;
   for (auto const& sheet : grouping.sheets) {
@@ -67,10 +47,9 @@ std::string answer(std::string const& text, std::string_view stocks, std::string
   if (!formula->format() || !formula->format()->leaves_to_sheet())
     return failed("the formula does not say the format: write 8°: before it");
   std::vector<RemnantEvidence> seen;
-  std::string wrong;
-  take(stocks, seen, wrong, false);
-  take(marks, seen, wrong, true);
-  if (!wrong.empty()) return failed(wrong);
+  for (bool const are_marks : {false, true})
+    if (auto const wrong = take_remnants(are_marks ? marks : stocks, are_marks, seen); !wrong.empty())
+      return failed(wrong);
   auto const book = sheets_of_book(*formula, *formula->format(), seen);
   if (!book) return failed(sentence_of(book.error()));
   std::string units;

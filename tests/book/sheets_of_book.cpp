@@ -5,10 +5,16 @@
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
 
+#include "check.hpp"
+
 #include <algorithm>
+#include <climits>
 #include <doctest/doctest.h>
 #include <random>
 #include <set>
+#include <string>
+#include <utility>
+#include <vector>
 
 using namespace bifolium;
 
@@ -209,9 +215,12 @@ TEST_CASE("brute force counts the same, with places, stocks and marks") {
     if (!formula) continue; // such as leaf 2 of a folio
     std::vector<RemnantEvidence> seen;
     for (auto const* name : {"A", "H", "I", "±C1", "+χ1", "π"}) // those that the formula has
-      if (below(3) == 0 && sheets_of_book(*formula, Format::of(format), {{name, "", {}}}))
-        seen.push_back({name, below(2) == 0 ? (below(2) == 0 ? "one" : "two") : "",
-                        below(2) == 0 ? std::optional{static_cast<int>(below(3))} : std::nullopt});
+      if (below(3) == 0 && sheets_of_book(*formula, Format::of(format), {{name, "", {}}})) {
+        auto& one = seen.emplace_back(RemnantEvidence{name, below(2) == 0 ? (below(2) == 0 ? "one" : "two") : "", {}});
+        if (below(2) == 0) one.marked_leaves = static_cast<int>(below(3));
+        while (!sheets_of_book(*formula, Format::of(format), {one})) // more than the leaves of the unit
+          one.marked_leaves = *one.marked_leaves - 1;
+      }
     auto const book = sheets_of_book(*formula, Format::of(format), seen);
     REQUIRE(book);
     if (book->units.size() > 7) continue;
@@ -462,4 +471,93 @@ TEST_CASE("more than can be counted is an error") {
     if (!read) CHECK(read.error().problem == Problem::number_too_large);
     if (read) CHECK(read->groupings > 0);
   }
+}
+
+namespace {
+/// What was seen as a whole, and each fact of it alone, in any order and some of them twice.
+std::vector<RemnantEvidence> in_parts(std::vector<RemnantEvidence> const& seen, std::mt19937& random) {
+  std::vector<RemnantEvidence> parts;
+  for (auto const& one : seen) {
+    if (one.stock) parts.push_back({one.unit, one.stock, {}});
+    if (one.marked_leaves) parts.push_back({one.unit, {}, one.marked_leaves});
+    if (random() % 3 == 0) parts.push_back(one);
+  }
+  std::shuffle(parts.begin(), parts.end(), random);
+  return parts;
+}
+constexpr char const* formulas_with_remnants[]{"4°: A2 B-I4 K2",           "8°: A4 B-O8(±C3) P2",
+                                               "8°: A4 B-O8(±C3) P4(-P4)", "12°: A6 B-M12(±D5) N4(N4+χ1)",
+                                               "4°: π1 A-K⁴ L⁴(−L4)",      "4°: A⁶ B-D⁴ E²"};
+} // namespace
+
+TEST_CASE("what was seen of one unit in several places is what was seen of it in one") {
+  std::mt19937 random{1600};
+  for (auto const* text : formulas_with_remnants)
+    for (int round = 0; round < 30; ++round) {
+      CAPTURE(std::string{text});
+      std::vector<RemnantEvidence> seen;
+      for (auto const& unit : sheets(text).units) {
+        auto& one = seen.emplace_back(RemnantEvidence{unit.name, {}, {}});
+        if (random() % 2 == 0) one.stock = random() % 2 == 0 ? "pot" : "crown";
+        if (random() % 2 == 0) one.marked_leaves = static_cast<int>(random() % static_cast<unsigned>(unit.leaves + 1));
+      }
+      CHECK(sheets(text, in_parts(seen, random)) == sheets(text, seen));
+      auto backwards = seen;
+      std::reverse(backwards.begin(), backwards.end());
+      CHECK(sheets(text, backwards) == sheets(text, seen));
+    }
+  // a gathering has one name, however it is spelt
+  auto const twice = sheets("4°: A² B-2I⁴ 2K²", {{"A", "pot", {}}, {"2K", "crown", {}}});
+  CHECK(twice.groupings == 1);
+  CHECK(sheets("4°: A² B-2I⁴ 2K²", {{"A", "pot", {}}, {"Kk", "crown", {}}}) == twice);
+  CHECK(sheets("4°: A² B-2I⁴ 2K²", {{"A", "pot", {}}, {"Kk", "crown", {}}, {"2K", {}, 2}}).groupings == 1);
+}
+
+TEST_CASE("two things seen of one unit that contradict each other are an error that names it") {
+  for (auto const* text : formulas_with_remnants) {
+    auto const formula = *read_formula(text);
+    auto names = std::vector<std::string>{"B"}; // a gathering of whole sheets, too
+    for (auto const& unit : sheets(text).units) names.push_back(unit.name);
+    for (auto const& name : names)
+      for (auto const& [one, other] : {std::pair{RemnantEvidence{name, "pot", {}}, RemnantEvidence{name, "crown", {}}},
+                                       {RemnantEvidence{name, {}, 0}, RemnantEvidence{name, {}, 1}},
+                                       {RemnantEvidence{name, "pot", 1}, RemnantEvidence{name, "crown", 1}},
+                                       {RemnantEvidence{name, "pot", 1}, RemnantEvidence{name, "pot", 0}}})
+        for (auto const& seen : {std::vector{one, other}, std::vector{other, one},
+                                 std::vector{one, RemnantEvidence{name, {}, {}}, other}}) {
+          CAPTURE(std::string{text});
+          CAPTURE(name);
+          auto const book = sheets_of_book(formula, *formula.format(), seen);
+          REQUIRE_FALSE(book);
+          CHECK(book.error().problem == Problem::remnant_seen_twice);
+          CHECK(found_in(book.error()) == name);
+        }
+  }
+}
+
+TEST_CASE("a unit has no more marked leaves than leaves, and not less than none") {
+  for (auto const* text : formulas_with_remnants) {
+    auto const formula = *read_formula(text);
+    for (auto const& unit : sheets(text).units)
+      for (int const marked : {INT_MIN, -1, 0, 1, unit.leaves, unit.leaves + 1, 99, INT_MAX}) {
+        CAPTURE(std::string{text});
+        CAPTURE(unit.name);
+        CAPTURE(marked);
+        // the same of all units, whose sum must not be too large either
+        std::vector<RemnantEvidence> seen{{unit.name, {}, marked}};
+        for (auto const& other : sheets(text).units)
+          seen.push_back({other.name, {}, other.name == unit.name ? marked : 0});
+        auto const book = sheets_of_book(formula, *formula.format(), seen);
+        CHECK(book.has_value() == (marked >= 0 && marked <= unit.leaves));
+        if (book) continue;
+        CHECK(book.error().problem == (marked < 0 ? Problem::negative_count : Problem::too_many_marked_leaves));
+        CHECK(found_in(book.error()) == unit.name);
+        if (marked > 0) CHECK(book.error().limit == unit.leaves);
+      }
+  }
+  // a gathering of whole sheets has its leaves
+  auto const formula = *read_formula("4°: A2 B-I4 K2");
+  CHECK(sheets_of_book(formula, Format::of(4), {{"B", {}, 4}}));
+  CHECK(sheets_of_book(formula, Format::of(4), {{"B", {}, 5}}).error().problem == Problem::too_many_marked_leaves);
+  CHECK(sheets_of_book(formula, Format::of(4), {{"B", {}, -1}}).error().problem == Problem::negative_count);
 }

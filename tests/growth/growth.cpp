@@ -4,6 +4,7 @@
 // every machine. And what a reader holds in memory is at most so many bytes for each byte of its text, whatever the text
 // says. Common practice, no source.
 //   bifolium_growth [UNITS]     the largest number of units; 5000 unless told, 1000000 for a long look
+#include <bifolium/book/sheets_of_book.hpp>
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
 #include <bifolium/copy/paper_of_copy.hpp>
@@ -24,6 +25,7 @@
 #include "support/answers.hpp"
 #include "support/looked_at.hpp"
 #include "support/record.hpp"
+#include "support/remnants_seen.hpp"
 #include "support/tsv.hpp"
 
 #include <algorithm>
@@ -492,8 +494,55 @@ std::vector<Case> records() {
   };
 }
 
+/// What was seen of the units of a book: n words of a cell, of as many names or of one, and of one gathering of n.
+void sees(int n, char const* book, Unit unit, bool marks) {
+  auto const text = *read_formula(book);
+  auto const cell = each(n, unit);
+  text_bytes = cell.size();
+  counted([&] {
+    std::vector<RemnantEvidence> seen;
+    static_cast<void>(support::take_remnants(cell, marks, seen));
+    static_cast<void>(sheets_of_book(text, Format::of(4), seen));
+  });
+}
+
 std::vector<Case> tables() {
   return {
+      {"sheets of a book: stocks of units that are not there",
+       [](int n) {
+         sees(
+             n, "4°: A2 B-I4 K2", [](int i) { return signature(i) + "=pot "; }, false);
+       }},
+      {"sheets of a book: marks of one unit",
+       [](int n) {
+         sees(
+             n, "4°: A2 B-I4 K2", [](int) { return std::string{"A=2 "}; }, true);
+       }},
+      {"sheets of a book: stocks of whole sheets",
+       [](int n) {
+         sees(
+             n, "4°: 100A-999Z4", [](int i) { return signature(i) + "=pot "; }, false);
+       }},
+      {"sheets of a book: a formula of as many gatherings, and what was seen of each",
+       [](int n) {
+         auto const text = *read_formula(each(
+             n, [](int i) { return signature(i) + "⁴ "; }, "4°: "));
+         std::vector<RemnantEvidence> seen;
+         for (int i = 0; i < n; ++i) seen.push_back({signature(i), "pot", {}});
+         counted([&] { static_cast<void>(sheets_of_book(text, Format::of(4), seen)); });
+       }},
+      {"sheets of a book: cancels and places of missing leaves",
+       [](int n) {
+         auto const text =
+             *read_formula(changed(n, [](int i) { return (i % 2 == 0 ? "±" : "−") + signature(i) + "3, "; }));
+         counted([&] { static_cast<void>(sheets_of_book(text, Format::of(8))); });
+       }},
+      {"sheets of a book: leaves in two places",
+       [](int n) {
+         auto const text =
+             *read_formula(changed(n, [](int i) { return signature(i) + "1=" + signature(i / 2) + "2, "; }));
+         counted([&] { static_cast<void>(sheets_of_book(text, Format::of(8))); });
+       }},
       {"table: rows",
        [](int n) {
          auto const text = each(

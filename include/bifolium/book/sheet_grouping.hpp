@@ -33,7 +33,7 @@ struct Remnant {
   friend bool operator==(Remnant const&, Remnant const&) = default;
 };
 
-/// Evidence about a unit, which is given by its name.
+/// Evidence about a unit, which is given by its name. What several of these say of one unit is joined.
 struct RemnantEvidence {
   std::string unit{};                 ///< the name, as in `Remnant`
   std::optional<std::string> stock{}; ///< a name for its stock of paper, if known

@@ -22,10 +22,11 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Counts the ways to print on sheets of `format` what is left after whole sheets. Errors: number_too_large if more is
-/// left than can be counted (about 24 units, with the places of missing leaves; 16 if all are different); no_such_remnant
-/// if there is evidence for a unit that the formula does not have. Precondition: the format says how many leaves a sheet
-/// makes.
+/// Counts the ways to print on sheets of `format` what is left after whole sheets. What was seen of one unit is joined.
+/// Errors: number_too_large if more is left than can be counted (about 24 units, with the places of missing leaves; 16 if all
+/// are different); no_such_remnant if there is evidence for a unit that the formula does not have; remnant_seen_twice if two
+/// things seen of one unit contradict each other; negative_count and too_many_marked_leaves if a unit cannot have so many
+/// marked leaves. Precondition: the format says how many leaves a sheet makes.
 [[nodiscard]] BIFOLIUM_INLINE Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
                                                                     std::vector<RemnantEvidence> const& seen = {});
 

@@ -12,6 +12,7 @@
 #include <bifolium/leaf/write_signature.hpp>
 
 #include <array>
+#include <unordered_map>
 
 namespace bifolium {
 inline namespace v0 {
@@ -54,12 +55,10 @@ class Remnants {
     });
     return taken;
   }
-  void part_sheets(std::vector<std::uint32_t> const& seen_of) {
+  void part_sheets(std::vector<bool> const& seen_of) {
     auto const& runs = formula_.runs();
     for (std::uint32_t r = 0; r < runs.size(); ++r) {
-      bool seen = false;
-      for (auto const run : seen_of) seen = seen || run == r;
-      for (std::int64_t i = seen ? 0 : taken_by_schemes(runs[r]); i < runs[r].gatherings; ++i) {
+      for (std::int64_t i = seen_of[r] ? 0 : taken_by_schemes(runs[r]); i < runs[r].gatherings; ++i) {
         auto const leaves = runs[r].leaves.at(i);
         book_.whole += leaves / book_.leaves_to_sheet;
         auto const left = leaves % book_.leaves_to_sheet;
@@ -166,21 +165,33 @@ class Remnants {
         return;
       }
   }
+  /// Returns a number that seldom is that of another origin.
+  static std::uint64_t number_of(From const& from) {
+    auto const leaf = static_cast<std::uint64_t>(from.leaf.value_or(0)),
+               insertion = std::uint64_t{from.insertion.value_or(0)};
+    return ((from.gathering.run * 1'000'003 + static_cast<std::uint64_t>(from.gathering.index)) * 4099 + leaf) *
+               65'537 +
+           insertion;
+  }
   void identities() {
     IdealCopy const copy{formula_};
-    std::vector<std::array<From, 2>> done; // both leaves may state it
+    // both leaves may state it; those with the same sum of runs and leaves are looked through
+    std::unordered_multimap<std::uint64_t, std::array<From, 2>> done;
     for (auto const& change : formula_.changes()) {
       auto const* one = change.identity();
       if (one == nullptr) continue;
+      if (book_.units.size() > most_compared) return; // see `find`
       auto const other = one->name ? copy.find(*one->name) : std::nullopt;
       if (one->name && !other) continue;
       auto const there = one->name ? other->gathering : one->gathering;
       auto const leaf_there = one->other_leaf.value_or(1);
       From const a{one->gathering, one->insertion, one->leaf}, b{there, {}, leaf_there};
       bool again = a == b;
-      for (auto const& pair : done) again = again || pair == std::array{a, b} || pair == std::array{b, a};
+      auto const place_of_pair = number_of(a) + number_of(b);
+      for (auto [at, end] = done.equal_range(place_of_pair); at != end; ++at)
+        again = again || at->second == std::array{a, b} || at->second == std::array{b, a};
       if (again) continue;
-      done.push_back({a, b});
+      done.insert({place_of_pair, {a, b}});
       bool const cancel = !one->insertion && copy.is_cancel({one->gathering, one->leaf});
       auto* place = place_of(there, leaf_there);
       bool const left_here = place == nullptr && !one->insertion && !cancel;
@@ -208,11 +219,15 @@ class Remnants {
 public:
   /// More units than can be counted. Further ones are not stored.
   static constexpr std::size_t most_kept = 64;
+  /// Changed leaves that are looked through for each of the others.
+  static constexpr std::size_t most_compared = 256;
   Remnants(Formula const& formula, SheetsOfBook& book) : formula_{formula}, book_{book} {}
-  /// Finds the units and places. `seen_of` are the runs of which something was seen.
-  void find(std::vector<std::uint32_t> const& seen_of) {
+  /// Finds the units and places. `seen_of` says for each run whether something was seen of it.
+  void find(std::vector<bool> const& seen_of) {
     part_sheets(seen_of);
     changes();
+    // what is compared with one another below must be few; so much cannot be counted
+    if (book_.units.size() > most_compared || book_.places.size() > most_compared) return;
     identities();
     part_from_likes();
     for (auto& unit : book_.units) { // a fold or gathering of more than a sheet takes whole sheets first

@@ -521,6 +521,10 @@ BIFOLIUM_PROBLEM(510, prices_differ, "a comparison of costs needs the same price
 // 600-619: the sheets of a book
 /// Something was seen of a gathering, cancel or insert that the formula does not have.
 BIFOLIUM_PROBLEM(600, no_such_remnant, "the formula has no gathering, cancel or insert '{found}': write A, ±C3 or +χ1")
+/// Two different stocks of paper, or two different numbers of marked leaves, are stated of one unit.
+BIFOLIUM_PROBLEM(601, remnant_seen_twice, "two different things were seen of '{found}': state one stock of paper and one number of marked leaves")
+/// More leaves with a part of a watermark than the unit has leaves.
+BIFOLIUM_PROBLEM(602, too_many_marked_leaves, "at most {limit} {leaf|leaves} of '{found}' can show a part of a watermark: those of whole sheets before them are not counted")
 
 // 700-799: pictures
 /// A formula none of whose gatherings an attested scheme makes in its format.
