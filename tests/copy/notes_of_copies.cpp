@@ -7,6 +7,7 @@
 #include "check.hpp"
 
 #include <string>
+#include <vector>
 
 using namespace bifolium;
 
@@ -265,4 +266,24 @@ TEST_CASE("a word that joins leaves or stands before them is a gathering where t
     CAPTURE(std::string{text});
     CHECK_FALSE(read_leaves_present(without, text));
   }
+}
+
+TEST_CASE("of leaves that are said to be wanting, each that no copy has is doubted, and the others are wanting") {
+  IdealCopy const book{*read_formula("8°: A⁸(−A1) B⁸ C⁸(−C8)")};
+  std::vector<std::string> const gone{"A1", "C8"}, there{"B2", "C1", "A2"};
+  for (auto const& none : gone)
+    for (auto const& leaf : there)
+      for (std::string const between : {", ", " and ", "; ", " "})
+        for (bool const first : {true, false})
+          for (std::string const begins : {"lacking ", "wants ", "A-C, lacking ", "A-C (wanting ", "−"}) {
+            auto const text = begins + (first ? none : leaf) + between + (first ? leaf : none) +
+                              (begins.find('(') == std::string::npos ? "" : ")");
+            CAPTURE(text);
+            auto const read = read_leaves_present(book, text);
+            REQUIRE(read);
+            CHECK(wants(book, check_copy(book, read->spans)) == "wants " + leaf);
+            REQUIRE(read->warnings().size() == 1);
+            CHECK(read->warnings()[0].problem == Problem::wanting_in_every_copy);
+            CHECK(read->warnings()[0].found_text() == none);
+          }
 }
