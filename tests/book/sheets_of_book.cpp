@@ -149,8 +149,8 @@ class BruteForce {
       if (!std::all_of(sheets_.begin(), sheets_.end(), [&](auto const& one) { return sound(one); })) return;
       ++count;
       if (auto const& asked = book_.decides) {
-        auto const has = [](auto const& units, std::uint32_t u) {
-          return std::find(units.begin(), units.end(), u) != units.end();
+        auto const has = [](auto const& units, std::uint32_t asked_for) {
+          return std::find(units.begin(), units.end(), asked_for) != units.end();
         };
         if (asked->place)
           answered += has(in_places_[*asked->place], asked->first) ? 1 : 0;
