@@ -136,6 +136,14 @@ TEST_CASE("corrections that are equally simple, and single formes that check too
   CHECK(has(explain_misprints(only), ": 1 single change would fold as simply"));
   // where nothing folds and nothing can be corrected
   CHECK(explain_misprints(Misprints{}) == "the pages do not fold, and no single correction changes that\n");
+  // nor where not everything was tried
+  std::string const rest = "There are too many ways to cut and nest these pages: not every correction was tried.\n";
+  CHECK(explain_misprints(Misprints{.cut_short = true}) ==
+        "the pages do not fold, and none of the likeliest single corrections changes that\n" + rest);
+  auto partly = found;
+  partly.as_simple = 0, partly.cut_short = true;
+  CHECK(explain_misprints(partly).starts_with(
+      "no misprint was found: none of the likeliest single corrections makes a simpler folding\n" + rest));
   // two corrections at one price do not show which is right; at two prices the cheaper stands out, and is not doubted
   auto const octavo = *find_misprints(*read_formes("outer\n4 5\n1 8\ninner\n6 3\n8 2\n"));
   REQUIRE(octavo.corrections.size() == 1);

@@ -207,6 +207,24 @@ TEST_CASE("a forme of few pages does not tell by itself whether it is right") {
   CHECK(octavo.as_simple == 0);
 }
 
+TEST_CASE("pages in an order that hardly folds are not searched for ever, and that is told") {
+  // constructed: a class types the numbers as it reads; each of 120 exchanges can be cut and nested in thousands of ways
+  auto const found = *find_misprints(*read_formes("outer\n1 2 3 4\n5 6 7 8\n9 10 11 12\n13 14 15 16\n"));
+  CHECK(found.cut_short);
+  CHECK(found.as_printed);
+  // what is printed in books is searched to the end
+  CHECK_FALSE((*find_misprints(seen_formes(impose(*fold(schemes::octavo.scheme()))))).cut_short);
+  // a question is given up after the steps that it may take, and says so
+  auto const octavo = seen_formes(impose(*fold(schemes::octavo.scheme())));
+  for (std::int64_t const effort : {1, 100, 1'000'000}) {
+    detail::FoldingFinder finder{octavo, {}, detail::PieceFolds::none, effort};
+    auto made = *detail::GridMaker{octavo}.result();
+    finder.find(made);
+    CHECK(finder.gave_up() == (effort < 1000));
+    CHECK((finder.effort_left() > 0) == (effort > 1000));
+  }
+}
+
 TEST_CASE("what is no set of formes is refused, what contradicts itself is not") {
   CHECK(find_misprints({}).error().problem == Problem::forme_not_whole);
   auto formes = seen_formes(impose(*fold(schemes::octavo.scheme())));

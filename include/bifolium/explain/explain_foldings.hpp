@@ -140,14 +140,20 @@ inline std::string explain_misprints(Misprints const& found) {
   if (!found.corrections.empty() && !found.one_stands_out())
     text.append("These corrections are equally simple: these formes do not show which one is right.\n");
   if (found.corrections.empty()) {
-    if (!found.as_printed)
+    if (!found.as_printed && found.cut_short)
+      text = "the pages do not fold, and none of the likeliest single corrections changes that\n";
+    else if (!found.as_printed)
       text = "the pages do not fold, and no single correction changes that\n";
     else if (found.as_simple > 0)
       text = "these formes alone do not show whether there is a misprint: " + changes +
              " would fold as simply; give both formes\n";
+    else if (found.cut_short)
+      text = "no misprint was found: none of the likeliest single corrections makes a simpler folding\n";
     else
       text = "no misprint is likely: no single correction makes a simpler folding\n";
   }
+  if (found.cut_short)
+    text.append("There are too many ways to cut and nest these pages: not every correction was tried.\n");
   if (found.as_printed) text.append("as printed: ").append(folding_words(*found.as_printed)).append("\n");
   return text;
 }

@@ -52,7 +52,8 @@ struct FoundFolding {
 /// two sides that one forme prints, contradict each other (`limit` is the page), and illegible_head_to_tail if neither
 /// page can be named; too_many_illegible; no_folding if the pages do not form gatherings of
 /// at most 20 pieces; cuts_not_all_tried if none was found among the simplest 30,000 ways to cut a sheet and its parts,
-/// or among those of a price up to 150 above the simplest, and there are more.
+/// or among those of a price up to 150 above the simplest, or in 20 million steps of nesting the parts, and there are
+/// more.
 /// Example: `(*find_foldings(seen_formes(impose<schemes::quarto>()))).front().attested == schemes::quarto`.
 constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes,
                                                             FindRules const& rules = {});

@@ -32,10 +32,11 @@ class FoldingFinder {
   static constexpr int most_parts = (Scheme::most_pieces + Scheme::most_sheets) / 2;
   /// for the partitions of a sheet, because pages in random order have too many of them
   static constexpr std::size_t most_nodes = 30000;
-  static constexpr int farthest = 150; ///< highest price above the least one at which pieces are still tried
+  static constexpr int farthest = 150; // highest price above the least one at which pieces are still tried
   std::span<SeenForme const> formes_;
   FindRules rules_;
   int below_;
+  std::int64_t effort_; // steps of nesting that may still be made
   std::vector<SheetGrid> grids_{};
   std::vector<Partitions> partitions_{};
   std::vector<FoundFolding> answers_{}; // of all grids that were searched
@@ -63,11 +64,14 @@ class FoldingFinder {
   /// Folds a set of parts that nest, and keeps the result if it gives the pages.
   constexpr void try_parts(std::vector<Part> const& parts, int price) {
     std::vector<PieceFolds> folds; // computed when they are needed
-    Nester{parts}.nest([&](std::vector<Nested> const& nesting) {
+    auto const most = effort_ < Nester::most_steps ? static_cast<int>(effort_) : Nester::most_steps;
+    Nester nester{parts, most};
+    nester.nest([&](std::vector<Nested> const& nesting) {
       if (folds.empty())
         for (auto const& part : parts) folds.push_back(partitions_[part.rect.sheet].folds(part.rect));
       return try_nesting(parts, nesting, folds, price);
     });
+    effort_ -= most - nester.left();
   }
   constexpr bool try_nesting(std::vector<Part> const& parts, std::vector<Nested> const& nesting,
                              std::vector<PieceFolds> const& folds, int price) {
@@ -86,7 +90,7 @@ class FoldingFinder {
   }
   /// Tries all sets of parts of the sheets from `sheet` on that cost `price` together.
   constexpr void each_set(std::size_t sheet, int price, std::vector<Part>& parts, int whole) {
-    if (static_cast<int>(found_.size()) >= rules_.most) return;
+    if (static_cast<int>(found_.size()) >= rules_.most || effort_ <= 0) return;
     if (sheet == partitions_.size()) return try_parts(parts, whole);
     int rest = 0;
     for (auto s = sheet + 1; s < partitions_.size(); ++s) rest += partitions_[s].least();
@@ -120,7 +124,7 @@ class FoldingFinder {
       most += sheet.most();
       gave_up_ = gave_up_ || sheet.capped();
     }
-    gave_up_ = gave_up_ || (last < most && last < below);
+    gave_up_ = gave_up_ || effort_ <= 0 || (last < most && last < below);
   }
 
   /// Names the attested schemes that give these pages: those that were found, and others, which are added with their
@@ -209,9 +213,15 @@ class FoldingFinder {
   }
 
 public:
-  /// Makes a finder. Foldings from the price `below` on are not searched.
-  constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules, int below = PieceFolds::none)
-      : formes_{formes}, rules_{sound(rules)}, below_{below} {}
+  /// The steps of nesting that one question may take: some seconds of work.
+  static constexpr std::int64_t most_effort = 20'000'000;
+  /// Makes a finder. Foldings from the price `below` on are not searched, and no more steps of nesting are made than
+  /// `effort`.
+  constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules, int below = PieceFolds::none,
+                          std::int64_t effort = most_effort)
+      : formes_{formes}, rules_{sound(rules)}, below_{below}, effort_{effort} {}
+  /// Returns the steps of nesting that were not needed; 0 or less if they did not suffice.
+  [[nodiscard]] constexpr std::int64_t effort_left() const noexcept { return effort_; }
   /// Adds the answers for grids whose pages are all known, if they are not much more expensive than those for others.
   constexpr void find(std::vector<SheetGrid> const& grids) {
     grids_ = grids;

@@ -25,6 +25,9 @@ class MisprintFinder {
   std::vector<Correction> found_{};
   std::optional<FoundFolding> as_printed_{};
   int as_simple_{};
+  static constexpr std::int64_t for_one_change = 3'000'000;
+  std::int64_t effort_{2 * FoldingFinder::most_effort}; // steps of nesting that all changes together may still take
+  bool cut_short_{};
 
   [[nodiscard]] constexpr int printed_price() const { return as_printed_ ? as_printed_->price : PieceFolds::none; }
   /// Returns the price up to which corrections are kept and foldings are searched.
@@ -36,7 +39,8 @@ class MisprintFinder {
   }
 
   /// Returns the simplest folding of the present formes, if it costs less than `below`.
-  [[nodiscard]] constexpr std::optional<FoundFolding> simplest(Reads reads, int below) const {
+  /// `effort` is reduced by the steps of nesting that it takes.
+  [[nodiscard]] constexpr std::optional<FoundFolding> simplest(Reads reads, int below, std::int64_t& effort) const {
     for (bool const even : {false, true}) {
       auto made = GridMaker{formes_}.result(even);
       if (!made) return std::nullopt;
@@ -46,8 +50,9 @@ class MisprintFinder {
       rules.reads = reads;
       rules.most = 1;
       rules.dearer = 0;
-      FoldingFinder finder{formes_, rules, below};
+      FoldingFinder finder{formes_, rules, below, effort};
       open.each([&] { finder.find(*made); });
+      effort = finder.effort_left();
       auto found = static_cast<FoldingFinder&&>(finder).answers();
       if (!found.empty()) return found[0];
     }
@@ -120,7 +125,11 @@ class MisprintFinder {
     if (!counts && change.least + cost >= below) return;
     auto const printed = formes_[change.forme].pages[change.at].page;
     apply(change);
-    auto const folding = simplest(reads(), counts ? printed_price() + 1 : below - cost);
+    auto const most = effort_ < for_one_change ? effort_ : for_one_change;
+    auto left = most;
+    auto const folding = simplest(reads(), counts ? printed_price() + 1 : below - cost, left);
+    effort_ -= most - left;
+    cut_short_ = cut_short_ || (left <= 0 && !folding);
     if (folding && counts) ++as_simple_;
     if (folding && folding->price + cost < below) {
       auto const& forme = formes_[change.forme];
@@ -218,10 +227,11 @@ public:
     for (auto const& forme : formes) formes_.push_back(forme);
   }
   constexpr Misprints result() {
-    as_printed_ = simplest(reads(), PieceFolds::none);
+    auto for_printed = FoldingFinder::most_effort;
+    as_printed_ = simplest(reads(), PieceFolds::none, for_printed);
     auto const other_way = reads() == Reads::left_to_right ? Reads::right_to_left : Reads::left_to_right;
     if (!rules_.reads && printed_price() > 0)
-      if (auto const mirrored = simplest(other_way, printed_price() - folding_prices.correction))
+      if (auto const mirrored = simplest(other_way, printed_price() - folding_prices.correction, for_printed))
         found_.push_back({Correction::Kind::printed_side,
                           {},
                           0,
@@ -239,12 +249,16 @@ public:
       else
         try_all(i);
     insertion_sort(changes_, [](Change const& a, Change const& b) { return a.least < b.least; });
-    for (auto& change : changes_) look(change);
+    for (auto& change : changes_) // the likeliest first
+      if (effort_ > 0)
+        look(change);
+      else
+        cut_short_ = true;
     insertion_sort(found_, [](Correction const& a, Correction const& b) { return a.price < b.price; });
     while (!found_.empty() && (found_.size() > static_cast<std::size_t>(rules_.most) ||
                                found_.back().price > found_.front().price + rules_.dearer))
       found_.pop_back();
-    return {as_printed_, static_cast<std::vector<Correction>&&>(found_), as_simple_};
+    return {as_printed_, static_cast<std::vector<Correction>&&>(found_), as_simple_, cut_short_};
   }
 };
 

@@ -28,7 +28,7 @@ class Nester {
   std::vector<Part> const& parts_;
   std::vector<char> used_{}; // for each part
   std::vector<Nested> order_{};
-  static constexpr int cost_of_trying = 200; ///< of a complete nesting, in steps of the search
+  static constexpr int cost_of_trying = 200; // of a complete nesting, in steps of the search
   int budget_;
 
   constexpr void take(std::size_t part, bool begins, bool opens_pair) {
@@ -114,12 +114,15 @@ class Nester {
   }
 
 public:
-  constexpr explicit Nester(std::vector<Part> const& parts, int budget = 20000) : parts_{parts}, budget_{budget} {
+  static constexpr int most_steps = 20000; ///< for one set of parts
+  constexpr explicit Nester(std::vector<Part> const& parts, int budget = most_steps) : parts_{parts}, budget_{budget} {
     for (std::size_t i = 0; i < parts.size(); ++i) used_.push_back(false);
   }
   /// Calls `accept(nesting)` for each way of nesting until it returns true. A nesting has the parts in the order of the
   /// gatherings, each gathering from its outermost piece inwards. Returns true if `accept` did.
   template <class Accept> constexpr bool nest(Accept accept) { return gather_rest(accept); }
+  /// Returns the steps that are left of the budget; below 0 if it did not suffice.
+  [[nodiscard]] constexpr int left() const noexcept { return budget_; }
 };
 
 } // namespace detail
