@@ -74,11 +74,13 @@ class MarcRecord {
   }
   void physical(RecordTexts& texts) const {
     for (auto const& extent : all("300", 'a')) append(texts.at("pagination"), extent);
-    for (auto const& size : all("300", 'c'))
+    for (auto const& size : all("300", 'c')) {
+      auto const height = size.find("mm") != size.npos || size.find("cm") != size.npos ? size : size + " cm";
       if (texts["height_mm"].empty())
-        texts.at("height_mm") = size.find("mm") != size.npos || size.find("cm") != size.npos ? size : size + " cm";
-      else if (size != texts["height_mm"])
+        texts.at("height_mm") = height;
+      else if (height != texts["height_mm"])
         texts.left_out.push_back("300 $c: '" + size + "' is a second size and was not read");
+    }
     if (auto const media = all("340", 'm'); !media.empty()) texts.at("format") = media.front();
   }
   /// "Signatures: A-K⁸ L⁴." and "Collation: 8vo: A-H⁴; 32 leaves".

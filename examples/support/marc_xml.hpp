@@ -21,7 +21,7 @@ class MarcXml {
   MarcField field_{};
   std::string text_{};
   char code_{};
-  bool in_text_{};
+  bool in_text_{}; // inside a field of control or a subfield; the text of elements in it belongs to it
   std::exception_ptr failed_{};
 
   static std::string_view name_of(char const* name) {
@@ -44,18 +44,21 @@ class MarcXml {
       field_.second_indicator = second.empty() ? ' ' : second[0];
     }
     if (name == "subfield") code_ = attribute(attributes, "code").empty() ? ' ' : attribute(attributes, "code")[0];
-    in_text_ = name == "controlfield" || name == "subfield";
-    text_.clear();
+    if (name == "controlfield" || name == "subfield") in_text_ = true, text_.clear();
   }
   void end(std::string_view name) {
     if (name == "controlfield") field_.data = text_;
     if (name == "subfield") field_.subfields.emplace_back(code_, text_);
     if (name == "controlfield" || name == "datafield") record_.add(std::move(field_));
     if (name == "record") act_(record_);
-    in_text_ = false;
+    if (name == "controlfield" || name == "subfield") in_text_ = false;
   }
   void text(char const* from, int size) {
-    if (in_text_ && text_.size() < most_text) text_.append(from, static_cast<std::size_t>(size));
+    if (!in_text_) return;
+    text_.append(from, static_cast<std::size_t>(size));
+    if (text_.size() > most_text)
+      throw Failure{"a subfield has more than " + std::to_string(most_text) + " bytes of text, near line " +
+                    std::to_string(XML_GetCurrentLineNumber(parser_.get()))};
   }
   /// What is thrown must not pass through expat, which is C.
   template <class Work> void guarded(Work work) {
