@@ -184,6 +184,8 @@ std::optional<Priors> read_shares(std::string_view text) {
     auto const leaves = format ? format->leaves_to_sheet() : std::nullopt;
     if (!leaves || !share || *share < Fraction{}) return std::nullopt;
     if (std::find(ranked_leaves.begin(), ranked_leaves.end(), *leaves) == ranked_leaves.end()) return std::nullopt;
+    for (std::size_t i = 0; i < count; ++i) // under whatever name: which share is meant is not known
+      if (priors.shares[i].leaves == *leaves) return std::nullopt;
     priors.shares[count++] = {static_cast<std::uint8_t>(*leaves), share->as_double()};
   }
   double all = 0;
@@ -199,7 +201,7 @@ int name_formats(Arguments given) {
   if (auto const shares = given.value("--shares")) {
     assumed.priors = read_shares(*shares);
     if (!assumed.priors) {
-      std::cerr << "--shares: write formats with their shares, as in '4°=.08 8°=.17 12°=.74'\n";
+      std::cerr << "--shares: write formats with their shares, each format once, as in '4°=.08 8°=.17 12°=.74'\n";
       return wrong_usage;
     }
   }

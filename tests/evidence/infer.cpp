@@ -622,6 +622,13 @@ TEST_CASE("assumptions that give no probabilities are refused, each with its sen
   Priors unranked; // no scheme has seven leaves
   unranked.shares[0] = {7, 1};
   refused({.priors = unranked}, "flat_priors");
+  for (auto const leaves : ranked_leaves) // with another share or the same, or with none
+    for (double const share : {0.5, 1.0, 0.0}) {
+      auto twice = flat_priors();
+      auto& other = twice.shares[leaves == ranked_leaves[0] ? 1 : 0];
+      other = {leaves, share};
+      refused({.priors = twice}, "each format once");
+    }
   auto certainly_none = flat_priors();
   certainly_none.none_of_these = 1;
   refused({.priors = certainly_none}, "no format must be");

@@ -188,6 +188,15 @@ EOT
 run /dev/null "$bin/show_formes" --nothing-like-it
 expect "show_formes with an option like none" 2 'there is no option --nothing-like-it$'
 
+# A share that is stated twice, under one name of the format or two.
+printf 'height_mm\n201\n' >"$work/rows"
+for twice in '8°=.5 8°=.1 12°=.4' '8°=.1 12°=.4 8°=.1' '8°=.5 8vo=.1' '12°=.5 duodecimo=.5' '4°=.1 8°=0 8°=.2'; do
+  run "$work/rows" "$bin/name_format" --shares "$twice"
+  expect "name_format --shares $twice" 2 'each format once'
+done
+run "$work/rows" "$bin/name_format" --shares '8°=.6 12°=.4'
+expect "name_format --shares of two formats" 0
+
 # Names of columns.
 printf 'Height_mm\tyear\tyear\n201\t1490\t1500\n' >"$work/rows"
 run "$work/rows" "$bin/name_format"

@@ -19,8 +19,8 @@ inline namespace v0 {
 /// Ranks the formats of all schemes on the paper of the place and the years. There is always an answer; without
 /// evidence it says how common the formats were. The same observation gives the same answer to the last bit, on any
 /// thread. The function allocates memory for the candidates.
-/// Precondition: no share is below 0, the shares of stocks add up to at most 1, and the caller's own priors have a format
-/// that the schemes have and a shape above 0, and less than 1 for no format.
+/// Precondition: no share is below 0, the shares of stocks add up to at most 1, and the caller's own priors name each
+/// format once, have a format that the schemes have and a shape above 0, and less than 1 for no format.
 /// Example: `infer_format(*observe({.height = 160_mm, .width = 100_mm, .year = 1650})).front().format ==
 /// Format::of(8)`.
 BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptions const& assumed);

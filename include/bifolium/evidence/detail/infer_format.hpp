@@ -23,8 +23,12 @@ namespace detail {
   if (of_stocks > 1 + 1e-9) broken("the shares of all stocks of paper together must be at most 1");
   if (!assumed.priors) return;
   bool any = false, shaped = false;
-  for (auto const& one : assumed.priors->shares) {
+  auto const& shares = assumed.priors->shares;
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    auto const& one = shares[i];
     if (!is_share(one.share)) broken("the share of a format must be 0 or more");
+    for (std::size_t before = 0; before < i; ++before) // the later share would be ignored
+      if (one.leaves != 0 && one.leaves == shares[before].leaves) broken("priors must name each format once");
     for (auto const leaves : ranked_leaves) any = any || (one.share > 0 && one.leaves == leaves);
   }
   for (auto const share : assumed.priors->shapes) {
