@@ -4,15 +4,15 @@
 /// numbers if VI follows, and otherwise of letters, with a doubt. There is always a warning.
 #pragma once
 
-#include <bifolium/collation/detail/run_grammar.hpp>
+#include <bifolium/collation/detail/joint_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class RomanRunGrammar : protected RunGrammar<Sink> {
+template <class Sink> class RomanRunGrammar : protected JointGrammar<Sink> {
 protected:
-  using Base = RunGrammar<Sink>;
+  using Base = JointGrammar<Sink>;
   using Base::Base;
   using Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::at, Base::c_, Base::roman_,
       Base::after_word, Base::take_count, Base::shared_until_, Base::word, Base::begin;
