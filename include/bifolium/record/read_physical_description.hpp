@@ -73,12 +73,23 @@ class PhysicalReader {
       before_size_ = at;
     }
   }
+  /// The next colon with a blank before it, as ISBD has it.
+  static std::size_t colon_after(std::string_view text, std::size_t from) {
+    auto colon = text.find(':', from);
+    while (colon != text.npos && blank_before(text, colon) == 0) colon = text.find(':', colon + 1);
+    return colon;
+  }
   [[nodiscard]] Expected<PhysicalDescription> extent_and_details(Limits const& limits) {
     auto const first_parts = text_.substr(0, before_size_);
-    auto colon = first_parts.find(':');
-    while (colon != text_.npos && blank_before(first_parts, colon) == 0) colon = first_parts.find(':', colon + 1);
-    if (colon != text_.npos) read_.details = trimmed(text_, {colon + 1, before_size_}, " ");
+    auto colon = colon_after(first_parts, 0);
     auto extent = read_extent(first_parts.substr(0, colon), limits);
+    // 2 v. : 240; 96 p. : ill.
+    if (extent && colon != text_.npos && extent->volumes && extent->pagination.runs.empty()) {
+      auto const second = colon_after(first_parts, colon + 1);
+      if (auto pages = read_extent(first_parts.substr(0, second), limits); !pages || !pages->pagination.runs.empty())
+        extent = static_cast<Expected<Extent>&&>(pages), colon = second;
+    }
+    if (colon != text_.npos) read_.details = trimmed(text_, {colon + 1, before_size_}, " ");
     if (!extent) return extent.error();
     read_.extent = static_cast<Extent&&>(*extent);
     auto& left = read_.extent->unread;

@@ -79,8 +79,9 @@ class DescriptionReader : NumberFieldReader {
     bool const sure = extent && extent->warnings().empty(); // every number has its unit
     if (!sure && !read_extent(text, limits_) && size_without_extent()) return;
     if (!extent) return unread(Field::pagination, extent.error(), text);
+    bool const volumes_alone = extent->pagination.runs.empty();
     for (auto const span : extent->unread)
-      if (!after_extent(span)) return;
+      if (!after_extent(span, volumes_alone)) return;
     doubt(Field::pagination, extent->warnings());
     book_.pagination = stated(Pagination{extent->pagination}, text);
     if (auto const plates = extent->leaves_of_plates())
@@ -114,9 +115,10 @@ class DescriptionReader : NumberFieldReader {
     return true;
   }
   /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name
-  /// more pages, so that the number of them is not known.
-  bool after_extent(TextSpan span) {
+  /// more pages, so that the number of them is not known. After a number of volumes alone they may do so behind a colon.
+  bool after_extent(TextSpan span, bool volumes_alone) {
     auto const text = texts_.pagination;
+    if (volumes_alone && names_pages(span.of(text))) return pages_unread(span);
     // the semicolon before a size is left with it, that before a format is taken for one between volumes
     auto const before = before_blanks(text, span.from);
     if (before > 0 && text[before - 1] == ';') span.from = before - 1;
@@ -130,12 +132,14 @@ class DescriptionReader : NumberFieldReader {
     }
     if (words.starts_with(";") && size_after_extent({span.from + 1, span.to})) return true;
     if (format_at_start(words) && size_after_extent(span)) return true; // 2 vol. in-8
-    if (names_pages(words)) {
-      unread(Field::pagination, TextCursor{text}.error(Problem::trailing_text, span), text);
-      return false;
-    }
+    if (names_pages(words)) return pages_unread(span);
     rest(Field::pagination, text, span);
     return true;
+  }
+  bool pages_unread(TextSpan span) {
+    auto const text = texts_.pagination;
+    unread(Field::pagination, TextCursor{text}.error(Problem::trailing_text, span), text);
+    return false;
   }
 
   // -- format, date and place ----------------------------------------------------------------------------------------

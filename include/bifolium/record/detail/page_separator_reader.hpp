@@ -39,18 +39,6 @@ class PageSeparatorReader : protected PageRemarkReader {
     if (number && !size_follows()) cursor_ = look;
     return number && cursor_.at() == look.at();
   }
-  /// Takes the colon between a number of volumes and their pages: 2 vols: pp. 320, 280.
-  bool take_colon_of_volumes() {
-    auto look = cursor_;
-    if (!wanted_extent_ || !read_.volumes || !runs().empty() || !look.take(':')) return false;
-    look.take_blanks();
-    auto const* const unit = take_page_unit(look);
-    if (unit == nullptr || unit->only_after) return false;
-    look.take_blanks();
-    if (!look.at_digit() && look.peek() != '[' && numeral_bytes(look) == 0) return false;
-    cursor_.skip(1);
-    return true;
-  }
 
 protected:
   using PageRemarkReader::PageRemarkReader;
@@ -92,7 +80,7 @@ protected:
       if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
       return true;
     }
-    if (take_stop() || take_dash_of_sequences() || take_colon_of_volumes()) return true;
+    if (take_stop() || take_dash_of_sequences()) return true;
     if (depth_ > 0 && cursor_.take(')')) {
       if (unit_in_parenthesis_ && group_ < runs().size()) take_unit(*unit_in_parenthesis_);
       unit_in_parenthesis_.reset();

@@ -28,6 +28,25 @@ protected:
     cursor_ = look;
     unit_in_parenthesis_ = *unit;
   }
+  /// Takes the number of volumes as they are bound: in 1 v., bound in one, rel. en 1 vol.
+  void take_bound_in() {
+    auto const here = cursor_.at();
+    for (std::string_view const word : {"bound", "bd.", "reliés", "reliées", "rel.", "geb.", "legati", "leg."})
+      if (word.back() == '.' ? cursor_.take(word) : cursor_.take_word(word)) {
+        cursor_.take_blanks();
+        break;
+      }
+    bool const in = cursor_.take_word("in") || cursor_.take_word("en");
+    cursor_.take_blanks();
+    if (in) read_.bound_in = cursor_.take_number(most);
+    if (in && !read_.bound_in)
+      for (std::string_view const one : {"one", "einem", "un", "uno"})
+        if (!read_.bound_in && cursor_.take_word(one)) read_.bound_in = 1;
+    if (!read_.bound_in) return cursor_.go_to(here);
+    cursor_.take_blanks();
+    static_cast<void>(take_container(cursor_)); // 2 parts in 1 v.
+    cursor_.take_blanks();
+  }
   /// Reads 3 v. in 2 or 1 sheet, and the parenthesis after it that contains the pages.
   bool container() {
     auto const from = cursor_.at();
@@ -41,14 +60,7 @@ protected:
     cursor_.take_blanks();
     auto const found = format_at_start(cursor_.rest());
     bool const format = found && !is_digit(cursor_.rest()[found->bytes - 1]); // 2 vol. in 8°, and not 16 v. in 8
-    if (auto const here = cursor_.at(); !format && (cursor_.take_word("in") || cursor_.take_word("en"))) {
-      cursor_.take_blanks();
-      read_.bound_in = cursor_.take_number(most);
-      if (!read_.bound_in) cursor_.go_to(here);
-      cursor_.take_blanks();
-      if (read_.bound_in) static_cast<void>(take_container(cursor_)); // 2 parts in 1 v.
-      cursor_.take_blanks();
-    }
+    if (!format) take_bound_in();
     if (cursor_.take('(')) {
       ++depth_;
       cursor_.take_blanks();

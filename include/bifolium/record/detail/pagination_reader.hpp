@@ -147,7 +147,21 @@ class PaginationReader : PageSeparatorReader {
     if (!extent_) warn(Problem::text_not_read, from);
     return std::nullopt;
   }
+  /// Takes the colon or stop between a number of volumes and their pages: 2 vols.: viii, 240; iv, 300 pp. A colon comes
+  /// before illustrations too, so that the rest is read first.
+  bool take_sign_after_volumes() {
+    bool const sign = cursor_.peek() == ':' || cursor_.peek() == '.';
+    if (!sign || !wanted_extent_ || !any_ || after_volumes_ || !runs().empty() || (!read_.volumes && !read_.sheets))
+      return false;
+    PaginationReader rest{cursor_.rest().substr(1), true, limits_, pages_if_missing_};
+    rest.after_volumes_ = after_volumes_ = true;
+    auto const read = rest.read();
+    bool const pages = read ? !read->pagination.runs.empty() : read.error().problem == Problem::unit_of_pages_missing;
+    if (pages) cursor_.skip(1);
+    return pages;
+  }
   std::optional<Error> next() {
+    if (take_sign_after_volumes()) return std::nullopt;
     if (cursor_.peek() == '(' && take_pages_again()) return std::nullopt;
     if (take_separator()) return std::nullopt;
     auto const c = cursor_.peek();
@@ -215,6 +229,7 @@ public:
 private:
   Limits limits_;
   bool pages_if_missing_;
+  bool after_volumes_{}; // the text after a number of volumes is being read, or was
 
   /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent, unless the
   /// caller says that they are pages.
