@@ -315,7 +315,8 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   if (auto const extent = read_extent(read.text("pagination"))) book.extent = *extent;
   book.signing = read.value("signing", [](std::string_view text) { return read_signing(text); });
   auto const format = read.value("format", read_format_statement);
-  book.seen.year = read.value("year", read_years);
+  if (auto const date = read.value("year", [](std::string_view text) { return bifolium::read_date(text); }))
+    book.seen.year = date->years; // none of n.d., which is an answer too
   book.binding = read.length("binding");
   book.chain_spacing = read.chain_spacing("chain spacing");
   if (auto const year = read.value("year in watermark", read_years)) book.year_in_watermark = year->from;

@@ -113,9 +113,9 @@ TEST_CASE("other calendars") {
 TEST_CASE("a year in brackets is that of another era, or of a year that begins in January") { // from memory
   check({
       {"5521 [1760 or 1761]", {1760, 1761}, "s"}, // the Jewish year from autumn 1760 to autumn 1761
-      {"[5]521 [1760/61]", 1761, "sd"},
-      {"7101 [1593]", 1593, "s"},          // Byzantine: from September 1592
-      {"AH 1221 [1806]", 1806, "s", 1221}, // Hijra: from March 1806
+      {"[5]521 [1760/61]", {1760, 1761}, "s"},    // as above, and no year that begins in spring
+      {"7101 [1593]", 1593, "s"},                 // Byzantine: from September 1592
+      {"AH 1221 [1806]", 1806, "s", 1221},        // Hijra: from March 1806
       {"1235 [1820]", 1820, "s", 1235},
       // the year began on 25 March, in France at Easter
       {"28 Jan. 1648 [1649]", 1649, "s", 1648},

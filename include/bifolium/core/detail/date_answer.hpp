@@ -14,6 +14,7 @@ namespace detail {
 /// The years found so far, in their groups.
 class DateAnswer : protected DateLookahead {
   std::optional<Item> plain_{}, bracket_{}, correction_{};
+  std::optional<Item> other_calendar_{}; // the last year of another era or calendar, or one that may be
 
   /// Lists years that are not the answer as unread, in the order of the text, with the words before them: `printed 1590,
   /// reprinted 1641`.
@@ -55,13 +56,25 @@ class DateAnswer : protected DateLookahead {
   [[nodiscard]] constexpr bool is_part_of_range() const {
     if (!plain_ || !bracket_ || !plain_->joined || plain_->clipped) return false;
     auto const &all = plain_->written, &part = bracket_->written;
-    return all.to > all.from + 1 && all.from <= part.from && part.to <= all.to && part != all;
+    return (all.to > all.from + 1 || plain_->ends) && all.from <= part.from && part.to <= all.to && part != all;
   }
   /// Returns true if a year of ours is printed and the one in brackets is its number in another calendar: 1786 (1201 H.),
   /// 1799 (an VII).
   [[nodiscard]] constexpr bool is_of_other_calendar() const {
     if (!plain_ || !bracket_ || plain_->clipped || !plain_->era.empty() || plain_->republic) return false;
-    return !bracket_->era.empty() || (bracket_->republic && plain_->written.meets(bracket_->written));
+    bool const of_creation = bracket_->clipped && !bracket_->written.is_one_year(); // [5567] 1807
+    return !bracket_->era.empty() || of_creation || (bracket_->republic && plain_->written.meets(bracket_->written));
+  }
+
+  /// The first years of printing: a lower number is of another era. Estimated.
+  static constexpr int first_of_print = 1400;
+  /// Returns true if the two years after a stroke are those in which one year of another calendar falls, 5567 [1806/07],
+  /// and not one year that begins in spring.
+  [[nodiscard]] constexpr bool runs_over_two(Item const& ours) const {
+    if (!other_calendar_) return false;
+    auto const& other = *other_calendar_;
+    bool const clipped = other.clipped && other.written.is_one_year() && other.written.meets(ours.written);
+    return !clipped;
   }
 
 protected:
@@ -102,13 +115,17 @@ protected:
     bool const of_republic = heap && heap->republic != read.republic && heap->years.meets(read.years);
     bool const of_era = heap && (heap->era.empty() != read.era.empty() || of_republic);
     bool const ours = read.era.empty() && !read.republic;
+    if (!ours || read.clipped || read.written.from < first_of_print) other_calendar_ = read;
     if (heap && heap->part == DateWord::preface && !of_preface) { // preface 1605, title 1607
+      tell_other_years(heap->at);
+      heap = read;
+    } else if (heap && heap->copyright && !read.copyright && !said_.correction) { // c1649, 1650
       tell_other_years(heap->at);
       heap = read;
     } else if (!heap || said_.correction || heap->clipped || (of_era && ours)) {
       if (of_republic && !said_.correction) tell_other_years(heap->at);
       heap = read;
-    } else if (of_era)
+    } else if (of_era || (read.copyright && !heap->copyright))
       tell_other_years(read.at);
     else if (said_.reprinted && &heap == &plain_)
       tell_other_years(heap->at), heap = read;
@@ -121,7 +138,10 @@ protected:
       heap->written = heap->years, heap->open_before = heap->open_after = false;
     } else {
       bool const same = heap->years == read.years;
-      if (!same && !said_.between) date_.warn(error(Problem::several_dates, read.at));
+      // MDCL [1650]-MDCLII: the supplied first year and what goes on from it
+      bool const goes_on = read.joined && heap->written.is_one_year() && heap->written.from == read.written.from;
+      if (goes_on) heap->joined = heap->ends = true;
+      if (!same && !goes_on && !said_.between) date_.warn(error(Problem::several_dates, read.at));
       heap->written = heap->written.joined(read.written), heap->years = heap->years.joined(read.years);
       heap->probable = heap->probable || read.probable, heap->about = heap->about || read.about;
       heap->doubled = heap->doubled && same, heap->roman = heap->roman && read.roman;
@@ -142,11 +162,13 @@ protected:
       return error(Problem::not_years, date_.unread.empty() ? TextSpan{0, text_.size()} : date_.unread.front());
     }
     if (!best->era.empty()) return error(Problem::other_era, best->era);
+    bool const two_years = best->doubled && runs_over_two(*best);
     date_.years = best->years, date_.written = best->written;
+    if (two_years && !best->open_before) --date_.years->from;
     if (bracket_ && !correction_ && best != &*bracket_) tell_other_years(bracket_->at);
     date_.corrected = correction_.has_value();
     date_.supplied = date_.supplied || best == (bracket_ ? &*bracket_ : nullptr);
-    date_.probable = best->probable, date_.approximate = best->about, date_.double_dated = best->doubled;
+    date_.probable = best->probable, date_.approximate = best->about, date_.double_dated = best->doubled && !two_years;
     date_.open = best->open_before || best->open_after;
     auto const* printed = plain_ && !plain_->clipped ? &*plain_ : correction_ && bracket_ ? &*bracket_ : nullptr;
     if (printed != nullptr && printed != best) date_.printed = printed->written;

@@ -120,6 +120,9 @@ protected:
     bool const digit_follows = is_digit(byte(after_blanks(to + first)));
     if (read.count == 3 && first > 0 && !digit_follows && !word_goes_on(to + first))
       return made_several(to + first, number * 10, 10);
+    auto const sign = point(to).value; // [16—]: a long dash holds both places
+    bool const long_dash = read.count == 2 && (sign == U'\u2014' || sign == U'\u2015') && second == 0;
+    if (long_dash && !digit_follows && !word_goes_on(to + first)) return made_several(to + first, number * 100, 100);
     if (read.count == 2 && second > 0 && !word_goes_on(to + first + second))
       return made_several(to + first + second, number * 100, 100);
     if (read.count <= 2 && number > 0 && number <= 21) {

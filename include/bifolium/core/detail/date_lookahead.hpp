@@ -24,8 +24,10 @@ protected:
     YearRange written{}, years{};
     TextSpan at{};
     bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{}, republic{};
-    TextSpan era{};  ///< a word or sign that the years are of another era, or empty
-    DateWord part{}; ///< the kind of the part of the book that has the years: `colophon`, `preface`, or `other`
+    bool ends{};      ///< a range of which each end is printed and supplied: MDCL [1650]-MDCLII [1652]
+    bool copyright{}; ///< c1649, which beside another year is that of the copyright
+    TextSpan era{};   ///< a word or sign that the years are of another era, or empty
+    DateWord part{};  ///< the kind of the part of the book that has the years: `colophon`, `preface`, or `other`
   };
   /// A word of the table at a position, and the position of the byte after it.
   struct WordAt {
@@ -63,8 +65,15 @@ protected:
         found.words.starts_with("no") || found.words.starts_with("ni") || found.words.starts_with("pas");
     if (found.says != DateWord::about && (!direction || negated)) return found;
     // `c.` and `nach` are also other words: nach Christi Geburt 1543
-    bool const year_follows = stands_before_year(found.to) || (direction && month_at(after_blanks(found.to)));
+    bool const about = direction && word_about_at(after_blanks(found.to)); // after c. 1607
+    bool const year_follows = about || stands_before_year(found.to) || (direction && month_at(after_blanks(found.to)));
     return year_follows ? found : WordAt{};
+  }
+  /// Returns true before a word for `about` with a year after it.
+  [[nodiscard]] constexpr bool word_about_at(std::size_t at) const {
+    WordAt found;
+    for (auto const words : about_words) find_word(words, DateWord::about, at, found);
+    return found.to > at && stands_before_year(found.to);
   }
   [[nodiscard]] constexpr bool stands_before_year(std::size_t at) const {
     auto const next = byte(after_blanks(at));
@@ -104,7 +113,8 @@ protected:
     auto const after_dash = after_blanks(at + point(at).bytes);
     bool const ends =
         after_dash == text_.size() || byte(after_dash) == ']' || byte(after_dash) == ')' || byte(after_dash) == '>';
-    bool const begun = !several && is_dash(point(at).value) && ends; // 1640-: the last volume has not come out
+    // 1640-, 1640+: the last volume has not come out
+    bool const begun = !several && (is_dash(point(at).value) || byte(at) == '+') && ends;
     read.open_after = read.open_after || begun || said.says == DateWord::or_later;
     read.open_before = read.open_before || said.says == DateWord::or_earlier;
     if (said.says == DateWord::or_later || said.says == DateWord::or_earlier) return said.to;

@@ -51,20 +51,19 @@ protected:
     return read;
   }
   /// Returns the year before the last part of a numeral, if that part stands apart as the others do and can be a day of at
-  /// most `most`, or 0: M. D. X. V. Kal. Maii is 1510 and the fifth day, or 1515 and the Kalends. A month alone says this
+  /// most `named.most`, or 0: M. D. X. V. Kal. Maii is 1510 and the fifth day, or 1515 and the Kalends. A month alone says this
   /// only of parts with blanks between.
-  [[nodiscard]] constexpr int year_before_day(std::size_t at, ImprintNumeral const& whole, int most) const {
-    if (most == 0) return 0;
+  [[nodiscard]] constexpr int year_before_day(std::size_t at, ImprintNumeral const& whole, DayBefore named) const {
+    if (named.most == 0) return 0;
     auto i = whole.bytes;
     while (i > 0 && numeral_worth(static_cast<unsigned char>(byte(at + i - 1))) > 0) --i;
     auto const from = at + i;
-    bool const points = most < most_days_of_month;
-    if (i == 0 || (blank_before(text_, from) == 0 && !(points && byte(from - 1) == '.'))) return 0;
+    if (i == 0 || (blank_before(text_, from) == 0 && !(named.stops && byte(from - 1) == '.'))) return 0;
     auto const year = imprint_numeral(text_.substr(at, i));
     char typed = '\0';
     auto const day = numeral_part(text_, from, typed);
     bool const adds = year.bytes > 0 && whole.year - year.year == day.value;
-    return adds && day.value >= 1 && day.value <= most ? year.year : 0;
+    return adds && day.value >= 1 && day.value <= named.most ? year.year : 0;
   }
   [[nodiscard]] constexpr std::optional<Atom> roman_atom(std::size_t at) const {
     if (auto const parted = parted_numeral(at)) return parted;
@@ -72,11 +71,11 @@ protected:
     if (year.bytes > 0) {
       auto const to = at + year.bytes;
       // MDL. XII. Maii: what a blank parts from a numeral without blanks is the day, if a month follows
-      auto const most = most_days_before(after_blanks(byte(to) == '.' ? to + 1 : to));
+      auto const named = day_before(after_blanks(byte(to) == '.' ? to + 1 : to));
       bool const day =
-          year.to_first_blank > 0 && year.to_first_blank < year.bytes && year.year - year.before_blank <= most;
+          year.to_first_blank > 0 && year.to_first_blank < year.bytes && year.year - year.before_blank <= named.most;
       if (day) return Atom{.years = year.before_blank, .to = at + year.to_first_blank, .roman = true};
-      if (auto const shortest = year_before_day(at, year, most))
+      if (auto const shortest = year_before_day(at, year, named))
         return Atom{.years = {shortest, year.year}, .to = to, .roman = true, .with_day = true};
       return Atom{.years = year.year, .to = to, .roman = true, .initial = year.initial};
     }

@@ -39,6 +39,11 @@ class DateReader : DateAnswer {
     if (adjoins && (early || letters == 0 || letters > 3)) read.era = {era_->from, read.at.to};
     if (read.era.to > read.at.to) read.at.to = read.era.to;
   }
+  /// Returns true if a comma parts the text from `from` to `to` from what stands before or after it.
+  [[nodiscard]] constexpr bool stands_at_comma(std::size_t from, std::size_t to) const {
+    auto const before = before_blanks(text_, from);
+    return byte(to) == ',' || (before > 0 && text_[before - 1] == ',');
+  }
   /// Reads 1725, 1715-16, 1725/6 or 1727 or 1728, with the question mark or the rest of the range after it.
   [[nodiscard]] constexpr Expected<std::optional<Item>> item() {
     auto const first = atom(at_);
@@ -48,6 +53,7 @@ class DateReader : DateAnswer {
               .roman = first->roman,
               .clipped = first->clipped,
               .republic = said_.republic,
+              .copyright = said_.bare_c && stands_at_comma(said_.c_at, first->to),
               .part = said_.preface    ? DateWord::preface
                       : said_.colophon ? DateWord::colophon
                                        : DateWord::other};

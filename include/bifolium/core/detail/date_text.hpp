@@ -58,12 +58,39 @@ protected:
     }
     return 0;
   }
-  /// Returns the highest number of a day that can stand before the word at the position, or 0 if it names no day: 31 before
-  /// a month, 19 before `Kal.`.
-  [[nodiscard]] constexpr int most_days_before(std::size_t at) const {
+  /// The number of a day that can stand before a word: at most `most`, 0 if the word names no day. `stops`: the number
+  /// may also be the last of several parts with full stops between, of which nobody sees whether it is one.
+  struct DayBefore {
+    int most{};
+    bool stops{};
+  };
+  /// Returns the day that can stand before the word at the position: at most 31 before a month, 19 before `Kal.`.
+  [[nodiscard]] constexpr DayBefore day_before(std::size_t at) const {
     for (auto const& day : roman_days)
-      if (cursor(at).take_in_any_case(day.word)) return day.most;
-    return month_at(at) > 0 ? most_days_of_month : 0;
+      if (cursor(at).take_in_any_case(day.word)) return {day.most, true};
+    if (month_at(at) > 0) return {most_days_of_month, false};
+    return word_of_day_at(at) ? DayBefore{most_days_of_month, true} : DayBefore{};
+  }
+  /// Returns true before `die Maii` or `die mensis Maii`, unless the number of the day comes after the month: mensis Maii
+  /// die XX.
+  [[nodiscard]] constexpr bool word_of_day_at(std::size_t at) const {
+    auto look = cursor(at);
+    for (bool more = true; more;) {
+      more = false;
+      for (auto const word : words_of_days)
+        if (auto end = look; !more && end.take_in_any_case(word) && !word_goes_on(end.at())) {
+          end.take('.');
+          more = end.take_blanks();
+          if (more) look = end;
+        }
+    }
+    if (look.at() == at || month_at(look.at()) == 0) return false;
+    while (!look.at_end() && word_goes_on(look.at())) look.skip(point(look.at()).bytes);
+    look.take('.');
+    look.take_blanks();
+    if (look.take_in_any_case("die")) look.take_blanks();
+    char typed = '\0';
+    return !look.at_digit() && numeral_part(text_, look.at(), typed).bytes == 0;
   }
   /// Returns true if the number before the position is a day: 16 May, XVI. Maii.
   [[nodiscard]] constexpr bool month_follows(std::size_t at) const {
