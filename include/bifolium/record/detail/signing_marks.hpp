@@ -8,17 +8,13 @@
 #include <bifolium/leaf/gathering.hpp>
 #include <bifolium/leaf/roman.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
+#include <bifolium/record/detail/signing_words.hpp>
 
 #include <vector>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// Words for the leaf with the title (common practice, no source), the longer before the shorter.
-inline constexpr char const* title_leaf_words[]{
-    "title-page", "title page", "title-leaf", "title leaf", "titlepage",     "title", "t.p.",        "t. p.",
-    "t.-p.",      "tp",         "Titelblatt", "Titel",      "page de titre", "titre", "frontespizio"};
 
 class SigningMarks {
 public:

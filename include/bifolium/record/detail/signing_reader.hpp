@@ -105,7 +105,7 @@ private:
     bool const other = read_.numerals != SigningNumerals::not_said && read_.numerals != said;
     read_.numerals = other ? SigningNumerals::both : said;
     cursor_.take_blanks();
-    for (char const* const word : {"numerals", "figures", "numbers"})
+    for (char const* const word : words_for_signing_numerals)
       if (cursor_.take_word_in_any_case(word)) break;
     return true;
   }
@@ -121,7 +121,7 @@ private:
     if (said.empty()) return cursor_ = here, Taken::no;
     read_.exceptions.resize(group_from_);
     cursor_.take_blanks();
-    for (char const* const word : {"gatherings", "gathering", "quires", "quire", "signatures", "sigs.", "sig."})
+    for (char const* const word : words_for_signed_gatherings)
       if (cursor_.take(word)) break;
     for (bool first = true;; first = false) {
       auto const before = cursor_;
@@ -153,7 +153,7 @@ private:
       return true;
     }
     if (cursor_.take_word("signed")) return mode_ = Mode::none, true;
-    for (char const* const word : {"except for", "excepting", "except", "but not", "not", "omitting", "save", "less"})
+    for (char const* const word : words_for_signing_exceptions)
       if (cursor_.take_word(word)) {
         group_from_ = read_.exceptions.size();
         mode_ = Mode::except;
@@ -220,8 +220,7 @@ private:
     auto const here = cursor_;
     cursor_.take_blanks();
     bool found = marks_.take_title();
-    for (char const* const word : {"blank", "half-title", "half title", "errata", "dedication", "contents", "preface"})
-      found = found || cursor_.take_word_in_any_case(word);
+    for (char const* const word : words_for_unsigned_leaves) found = found || cursor_.take_word_in_any_case(word);
     cursor_.take_blanks();
     char const c = cursor_.peek();
     if (!found || !(cursor_.at_end() || c == ',' || c == ';' || c == ')' || c == ']')) cursor_ = here;
