@@ -50,7 +50,7 @@ a number: sheets_2. Numbers are exact: 9 3/4 is nine sheets and three quarters.
   --full     adds before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
   --plans    the same with a row for each plan of the edition, those with the least paper and the fewest formes first
   --working  how each bill was calculated, in words
-  --compare FROM-TO  rows that name one text (column text) are options for printing it: finds the least, by cost if all
+  --compare FROM-TO  rows that name one text (column text), at most 32, are options for printing it: finds the least, by cost if all
              name the same prices and otherwise by sheets, for every run of FROM to TO copies; columns text from to least order
              message problem
              (order: <= where the option before is never dearer in these runs, = where the two cost the same)
@@ -159,6 +159,8 @@ void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
 }
 
 int compare_rows(Lines& lines, Header const& header, Dialect dialect, std::int64_t from, std::int64_t to) {
+  // one more than compare() takes, so that it says that there are too many, and no more
+  constexpr std::size_t most_kept = 33;
   std::vector<Text> texts;                               // in the order in which they come
   std::unordered_map<std::string, std::size_t> place_of; // by name
   std::cout << "text\tfrom\tto\tleast\torder\tmessage\tproblem\n";
@@ -176,6 +178,7 @@ int compare_rows(Lines& lines, Header const& header, Dialect dialect, std::int64
     auto const [known, fresh] = place_of.try_emplace(row.named("text"), texts.size());
     auto const at = known->second;
     if (fresh) texts.push_back({row.named("text"), {}, {}});
+    if (texts[at].options.size() == most_kept) continue;
     texts[at].options.push_back(*option);
     texts[at].names.push_back("row " + std::to_string(number) + " (" +
                               (row.has_scheme() ? row.named("scheme") : row.formula) + ")");

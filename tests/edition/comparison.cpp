@@ -174,3 +174,64 @@ TEST_CASE("what cannot be compared is an error value") {
   CHECK(cost_of(no_token, 10).error().problem == Problem::not_positive);
   CHECK(reckon({.pages = 16, .copies = 10}, Plan{}).error().problem == Problem::nothing_to_print);
 }
+
+namespace {
+/// Options of which each two change places: what is dear in formes is cheap in paper. Option i costs 1000 - i a copy and
+/// i (i + 1) 100 for its two formes, so it becomes the cheapest where there are 200 i copies.
+std::vector<PrintingOption> crossing(std::size_t n) {
+  std::vector<PrintingOption> all;
+  for (std::size_t i = 0; i < n; ++i) {
+    auto const place = static_cast<std::int64_t>(i);
+    all.push_back(*printing_option({.pages = 16,
+                                    .ream = reams::of_500,
+                                    .price_of_ream = 500 * (1000 - place),
+                                    .price_of_forme = place * (place + 1) * 50}));
+  }
+  return all;
+}
+/// Two options of which one is the cheaper for each even number of copies and the other for each odd one: half a sheet that is
+/// turned wastes half a sheet (here 10) on an odd copy, and a whole sheet of paper of half the price takes a forme (5) more.
+std::vector<PrintingOption> alternating() {
+  return {*printing_option({.pages = 8, .ream = reams::of_500, .price_of_ream = 10'000, .price_of_forme = 5}),
+          *printing_option({.pages = 16, .ream = reams::of_500, .price_of_ream = 5'000, .price_of_forme = 5})};
+}
+} // namespace
+
+TEST_CASE("as many options are compared as the function says, and no more") {
+  for (std::size_t const n : {1U, 2U, 12U, 32U}) {
+    auto const options = crossing(n);
+    auto const all = compare(options, 1, 10'000);
+    REQUIRE(all);
+    CHECK(all->front().least() == 0);
+    CHECK(all->back().least() == n - 1);
+    CHECK(all->size() <= n * n);
+  }
+  for (std::size_t const n : {33U, 61U, 1000U}) {
+    auto const all = compare(std::vector(n, crossing(1)[0]), 1, 10'000);
+    REQUIRE_FALSE(all);
+    CHECK(all.error().problem == Problem::too_many_options);
+    CHECK(all.error().limit == 32);
+    CHECK(found_in(all.error()) == "options");
+  }
+}
+
+TEST_CASE("an order that changes more often than is kept is an error, and one that does not is kept whole") {
+  auto const two = alternating();
+  auto const all = compare(two, 1, 1000);
+  REQUIRE(all);
+  CHECK(all->size() == 1000);
+  check_every_run(two, *all, 1, 1000, CompareBy::cost);
+  for (std::size_t const places : {2U, 10U, 100U, 1999U, 2000U, 2001U}) {
+    detail::Comparer comparer{two, CompareBy::cost, places};
+    comparer.walk(1, 1000);
+    auto const kept = comparer.found();
+    CAPTURE(places);
+    REQUIRE(kept.has_value() == (places >= 2000));
+    if (kept) {
+      CHECK(*kept == *all);
+    } else {
+      CHECK(kept.error().problem == Problem::too_many_changes_of_order);
+      CHECK(kept.error().limit == static_cast<std::int64_t>(places / 2) - 1);
+    }
+  }
+}

@@ -197,6 +197,16 @@ done
 run "$work/rows" "$bin/name_format" --shares '8°=.6 12°=.4'
 expect "name_format --shares of two formats" 0
 
+# More options of a text than are compared with one another: that text is a row in error, and the others are compared.
+{
+  printf 'text\tscheme\tpages\n'
+  for i in $(seq 1 40); do printf 'many\toctavo\t%d\nfew\toctavo\t%d\n' "$i" $((i < 33 ? i : -1)); done
+} >"$work/rows"
+run "$work/rows" "$bin/reckon_paper" --compare 1-100
+expect "reckon_paper --compare of 40 options" 0
+[ "$(grep -c '^many.*too_many_options$' "$work/out")" -eq 1 ] || fail "reckon_paper --compare: too many options are not told once"
+grep -q '^few.1.*row 2 ' "$work/out" || fail "reckon_paper --compare: the other text is not compared"
+
 # Names of columns.
 printf 'Height_mm\tyear\tyear\n201\t1490\t1500\n' >"$work/rows"
 run "$work/rows" "$bin/name_format"

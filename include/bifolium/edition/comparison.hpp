@@ -152,8 +152,16 @@ struct CostLines {
 };
 
 class Comparer {
+public:
+  /// Two options may change places at each of a million numbers of copies. Of more options fewer orders are kept, so that what
+  /// a few rows ask for does not fill the memory.
+  static constexpr std::size_t most_places = 2'000'000;
+
+private:
   std::vector<PrintingOption> const& options_;
   CompareBy by_;
+  std::size_t most_stretches_;
+  bool too_many_{};
   std::vector<CostLines> lines_{};
   Fits fits_{};
   std::vector<Stretch> found_{};
@@ -191,6 +199,8 @@ class Comparer {
     rank(last, ranks_);
   }
   void add(Stretch const& here) {
+    too_many_ = found_.size() == most_stretches_;
+    if (too_many_) return;
     found_.push_back(here);
     rank(here, ranks_);
   }
@@ -218,12 +228,14 @@ class Comparer {
   }
 
 public:
-  Comparer(std::vector<PrintingOption> const& options, CompareBy by) : options_{options}, by_{by} {
+  /// `places` is the number of places in all orders that are kept. Precondition: there is an option.
+  Comparer(std::vector<PrintingOption> const& options, CompareBy by, std::size_t places = most_places)
+      : options_{options}, by_{by}, most_stretches_{places / options.size()} {
     for (auto const& option : options) lines_.emplace_back(option, by, fits_);
   }
   /// Finds the stretches of a range. Precondition: from <= to.
   void walk(std::int64_t from, std::int64_t to) {
-    if (!fits_.all()) return;
+    if (!fits_.all() || too_many_) return;
     if (from == to) {
       keep(sorted_by(from, to, [&](std::size_t i) {
         auto const cost = sound_cost_of(options_[i], from, by_);
@@ -242,6 +254,9 @@ public:
   }
   [[nodiscard]] Expected<std::vector<Stretch>> found() {
     if (!fits_.all()) return error_in_field(Problem::result_too_large, "");
+    if (too_many_)
+      return error_in_field(Problem::too_many_changes_of_order, "options",
+                            static_cast<std::int64_t>(most_stretches_) - 1);
     return std::move(found_);
   }
 };
@@ -260,6 +275,8 @@ inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const&
   if (from < 0) return error_in_field(Problem::negative_count, "from", from);
   if (to < 0) return error_in_field(Problem::negative_count, "to", to);
   if (options.empty()) return error_in_field(Problem::list_empty, "options");
+  constexpr std::size_t most = 32;
+  if (options.size() > most) return error_in_field(Problem::too_many_options, "options", most);
   if (from == 0) return error_in_field(Problem::nothing_to_print, "from");
   if (to < from) return error_in_field(Problem::range_goes_backwards, "to", from);
   if (to > 1'000'000) return error_in_field(Problem::number_too_large, "to", 1'000'000);

@@ -517,6 +517,10 @@ BIFOLIUM_PROBLEM(512, too_many_cancels, "'{found}' must be at most {limit}, the 
 BIFOLIUM_PROBLEM(513, scheme_not_in_formula, "the scheme makes none of the gatherings of the formula: name one that gathers as many leaves, or leave it empty and state the format in the formula")
 /// Options of printing a text, to be compared by cost, that do not name the same prices.
 BIFOLIUM_PROBLEM(510, prices_differ, "a comparison of costs needs the same prices for every option: write 0 for what costs nothing")
+/// More options of printing a text than are compared with one another.
+BIFOLIUM_PROBLEM(514, too_many_options, "a comparison takes at most {limit} {option|options}: compare some of them, and then the least of each comparison")
+/// The order of options changes more often than is kept.
+BIFOLIUM_PROBLEM(515, too_many_changes_of_order, "the order of the '{found}' changes more than {limit} {time|times}: compare fewer of them, or a smaller range of copies")
 
 // 600-619: the sheets of a book
 /// Something was seen of a gathering, cancel or insert that the formula does not have.
