@@ -34,6 +34,25 @@ TEST_CASE("a total before the gatherings is compared with them") {
           }
 }
 
+TEST_CASE("a total whose word has no full point is written so that it reads back") {
+  for (std::string const unit : {"leaves", "leaf", "ll", "l", "ff", "f", "Bl", "Bll", "cc", "lvs", "fols", "folios",
+                                 "feuillets", "carte", "hojas", "Blatt"})
+    for (std::string const blank : {" ", ""})
+      for (std::string const joint : {". ", ", ", ": ", "; "})
+        for (bool const before : {true, false}) {
+          auto const total = "80" + blank + unit;
+          auto const text = before ? total + joint + "a–k⁸" : "a–k⁸" + joint + total;
+          CAPTURE(text);
+          auto const formula = read_lawfully(text);
+          if (!formula) continue; // 80l, a-k⁸
+          CHECK(formula->leaves() == 80);
+          auto const again = read_formula(write_formula(*formula));
+          REQUIRE(again);
+          CHECK(again->leaves() == 80);
+          CHECK(write_formula(*again) == write_formula(*formula));
+        }
+}
+
 TEST_CASE("a few leaves before the gatherings are a total if the gatherings have as many") {
   for (int stated = 1; stated <= 48; ++stated)
     for (std::string const unit : {" leaves, ", " ff., ", " l., ", " Bl. "}) {

@@ -199,13 +199,17 @@ protected:
     }
     if (!c.at(TokenKind::letter)) return false;
     auto const w = word(c);
-    if (number && !bracket && !c.token.spaced) // 24ff.
-      return (w == "ff" || w == "ll" || w == "pp") && after_word(c).touches(TokenKind::point) &&
-             !after_word(c).ahead().raised();
     auto const end = static_cast<std::uint32_t>(c.token.from + w.size());
     auto const after = at(end);
+    if (number && !bracket && !c.token.spaced) { // 24ff.
+      bool const ends =
+          after == '\0' || (after == '.' && at(end + 1) == '\0'); // and no letter is left to be a signature
+      return (is_unit_of_leaves(w) && (ends || w.size() > 3)) ||
+             ((w == "ff" || w == "ll" || w == "pp") && after_word(c).touches(TokenKind::point) &&
+              !after_word(c).ahead().raised());
+    }
     if (w == "p" || w == "pp" || (is_unit_of_leaves(w) && w.size() < 3)) {
-      bool const open_end = (w == "p" || w == "Bl") && (after == '\0' || is_blank_at(end));
+      bool const open_end = after == '\0' || ((w == "p" || w == "Bl") && is_blank_at(end));
       if (after == '.' || open_end) return number;
     }
     return (number || plus) && is_word(c.token.from);
