@@ -28,7 +28,7 @@ class SeenRemnants {
     std::optional<GatheringAt> gathering{}; // no value if the name is of no gathering
   };
   Formula const& formula_;
-  IdealCopy const copy_{formula_};
+  std::optional<IdealCopy> copy_{}; // made for the first name
   std::unordered_map<std::string, Seen> seen_{};
   std::vector<std::string> names_{}; // in the order in which they come, so that the first that is wrong is told
   std::vector<bool> runs_ = std::vector<bool>(formula_.runs().size());
@@ -51,7 +51,8 @@ public:
   /// Adds evidence. A gathering is taken by the name that the formula gives it, however it is spelt.
   std::optional<Error> add(RemnantEvidence const& one) {
     auto const mark = read_signature(one.unit, formula_.letters());
-    auto found = mark ? copy_.find(*mark) : std::nullopt;
+    if (!copy_) copy_.emplace(formula_);
+    auto found = mark ? copy_->find(*mark) : std::nullopt;
     if (found && found->several && found->other_series) found.reset(); // A, where there are πA and χA
     auto const name = found ? std::string{to_text(formula_.signature(found->gathering)).view()} : one.unit;
     auto const [at, is_new] = seen_.try_emplace(name);
