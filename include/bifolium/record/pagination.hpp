@@ -44,7 +44,7 @@ struct PageRun {
   Numbering numbering{}; ///< whether the numbers are printed
   Numerals numerals{};   ///< the numerals; they have no meaning without numbers
   std::uint8_t series{}; ///< 2 for ²1-44, a second sequence; otherwise 0
-  bool starred{};        ///< true for inserted numbers: *57-*60
+  bool starred{};        ///< true for inserted numbers: *57-*60, and 24a-24d, four pages with the number 24
   PageUnit unit{};       ///< the unit
   bool preliminary{};    ///< true for `p. l.`: leaves that the numbers after them may count again
   bool folded{};         ///< true for `[2] folded leaves`: they may be put in, and be no part of the gatherings

@@ -55,6 +55,13 @@ class ExtentWriter {
     add(words);
     sequences_.add(run, !lone);
   }
+  /// Writes pages that repeat a number: 24a, 24a-24d.
+  void add_repeated(PageRun const& of, std::int64_t count) {
+    PageRun run{Numbering::printed, Numerals::arabic, 0, true};
+    run.first = run.last = of.first, run.count = count;
+    add(lettered_pages(run.first, count));
+    sequences_.add(run, true);
+  }
   void close_group(PageRun const& run, bool one) {
     if (!group_open_) return;
     if (run.folded) text_ += " folded";
@@ -91,7 +98,12 @@ public:
         for (auto i = from; i < to; ++i) count += runs[i].count;
         return count;
       };
-      if (end > first) add_numbered(runs[first].first, runs[end - 1].last, numbers(first, end), runs[first].numerals);
+      bool const repeated = end > first && runs[first].starred && runs[first].numerals == Numerals::arabic &&
+                            runs[first].first == runs[end - 1].last && numbers(first, end) <= 26;
+      if (repeated)
+        add_repeated(runs[first], numbers(first, end));
+      else if (end > first)
+        add_numbered(runs[first].first, runs[end - 1].last, numbers(first, end), runs[first].numerals);
       auto without = numbers(end, r);
       bool const more = r < runs.size() && same_unit(runs[r], runs[first]) &&
                         (r == first || (runs[r].unit != PageUnit::columns && !runs[r].folded));

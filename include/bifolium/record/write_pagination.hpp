@@ -18,6 +18,17 @@ inline std::string plates_in_pages(Pagination const& pagination) {
          " of plates)";
 }
 
+/// Whether pages with one number are told apart by letters, and those letters: 24a-24d.
+inline bool has_letters(PageRun const& run) {
+  return run.starred && run.numerals == Numerals::arabic && run.numbering != Numbering::none && run.first == run.last &&
+         run.count > 1 && run.count <= 26 && !run.true_last;
+}
+inline std::string lettered_pages(std::int64_t number, std::int64_t count) {
+  auto const figures = std::to_string(number);
+  auto text = figures + 'a';
+  if (count > 1) text.append("-").append(figures) += static_cast<char>('a' + count - 1);
+  return text;
+}
 constexpr char const* unit_before(PageRun const& run) {
   if (run.preliminary) return "p. l.";
   return run.unit == PageUnit::leaves    ? "ff."
@@ -50,7 +61,10 @@ class PaginationWriter {
     auto const mark = series(run.series) + (run.starred ? "*" : "");
     auto const first = page_figure(run.first, run.numerals), last = page_figure(run.last, run.numerals);
     bool range = true;
-    if (run.numbering == Numbering::none) {
+    if (has_letters(run)) {
+      auto const pages = series(run.series) + lettered_pages(run.first, run.count);
+      text_ += run.numbering == Numbering::inferred ? '[' + pages + ']' : pages;
+    } else if (run.numbering == Numbering::none) {
       bool const like_a_page = sequences_.is_number_of_page({}, run.count, next_number(r, Numerals::arabic));
       text_ += '[' + std::to_string(run.count) + (run.count == 1 || like_a_page ? " unnumbered]" : "]");
     } else if (run.numbering == Numbering::inferred) {

@@ -142,6 +142,7 @@ public:
     if (!facts_.pages() || book_.pagination->value.by_leaf()) return false;
     std::int64_t before = 0;
     for (auto const& run : book_.pagination->value.runs) {
+      if (run.starred) return false; // 24a after 24 is put in, and stands on a recto
       if (run.numbering == Numbering::printed && run.numerals == Numerals::arabic && before > 0) {
         if ((before + run.first) % 2 == 0) {
           Finding finding{

@@ -102,7 +102,11 @@ protected:
     run.series = series, run.starred = starred;
     run.count = first.value, run.last_at = first.at;
     bool lone = true, said = false;
-    if (auto const here = cursor_; take_mark_of_repetition()) {
+    if (auto const pages = starred ? 0 : take_letters_of_number(first); pages > 0) { // [24a-d]
+      run.numbering = Numbering::inferred, run.numerals = first.numerals, run.starred = true;
+      run.first = run.last = first.value, run.count = pages;
+      lone = false;
+    } else if (auto const here = cursor_; take_mark_of_repetition()) {
       if (cursor_.peek() == close || !cursor_.take_dash())
         cursor_ = here;
       else
@@ -117,7 +121,7 @@ protected:
       run.first = first.value, run.last = last.value, run.count = last.value - first.value + 1;
       run.first_at = first.at, run.last_at = last.at;
       lone = false;
-    } else
+    } else if (lone)
       run.series = 0, run.starred = false;
     if (cursor_.take('+')) read_.pagination.incomplete = true; // [48+]
     auto const* const own = words_in_bracket(close, lone, said);

@@ -133,6 +133,10 @@ protected:
     if (auto error = wrong(first, from)) return error;
     PageRun run{Numbering::printed, first.numerals, series, starred};
     run.first = run.last = first.value, run.count = 1, run.last_at = first.at;
+    if (auto const pages = starred ? 0 : take_letters_of_number(first); pages > 0) {
+      run.starred = true, run.count = pages; // 24a-24d: four pages
+      return finish(run, from, true);
+    }
     if (!starred && take_mark_of_repetition()) {
       run.starred = true;
       if (!cursor_.take_dash()) return finish(run, from, true); // one page

@@ -86,6 +86,23 @@ protected:
     cursor_ = look;
     return true;
   }
+  /// Takes the letters of several pages with one number, after that number: the `a-24d` of 24a-24d, or the `a-d` of 24a-d.
+  /// Returns how many pages these are, or 0 if no such letters follow.
+  int take_letters_of_number(Figure const& number) {
+    auto const here = cursor_.at();
+    auto const letter = [&] {
+      char const c = cursor_.peek();
+      if (!is_small(c) || is_latin_letter(cursor_.peek(1))) return '\0';
+      cursor_.skip(1);
+      return c;
+    };
+    char const first = letter();
+    bool const range = (first == 'a' || first == 'b') && cursor_.take_dash();
+    bool const same = range && (!cursor_.at_digit() || figure().value == number.value);
+    char const last = same ? letter() : '\0';
+    if (last > first) return last - first + 1;
+    return cursor_.go_to(here), 0;
+  }
   void warn(Problem problem, std::size_t from) { read_.pagination.warn(cursor_.error(problem, {from, cursor_.at()})); }
 };
 
