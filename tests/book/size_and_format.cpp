@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <doctest/doctest.h>
 #include <map>
+#include <tuple>
 
 using namespace bifolium;
 
@@ -76,7 +77,8 @@ TEST_CASE("no measured leaf, and no height in a catalogue, is impossible for its
   CHECK(looked_at > 3500);
 }
 
-TEST_CASE("a height in centimetres that is too great for its format is told, with an allowance for the cover") {
+TEST_CASE(
+    "a height in centimetres that is too great or too small for its format is told, with an allowance for the cover") {
   auto const told = [](FieldTexts const& texts) {
     auto const audit = examine(read_description(texts));
     return std::any_of(audit.findings.begin(), audit.findings.end(),
@@ -111,6 +113,28 @@ TEST_CASE("a height in centimetres that is too great for its format is told, wit
   CHECK(told({.formula = "32°: A-K⁸", .height = "28 cm"}));
   CHECK(told({.formula = "12°: A-K¹²", .height = "30 cm", .binding = "31 cm", .year = "1650"}));
   CHECK(told({.pagination = "160 p. ; 38 cm (12mo)", .year = "1650"}));
+
+  // nor is a leaf of two thirds of the height of the lowest, and a cover is higher than its leaf; a folio leaf is half a
+  // sheet, so that one of 15 cm needs a sheet of 30 x 22 cm, which no table has
+  for (auto const& [format, first, last] :
+       {std::tuple{"2°", 6, 20}, std::tuple{"folio", 6, 20}, std::tuple{"4°", 6, 14}, std::tuple{"4to", 6, 14},
+        std::tuple{"8°", 3, 6}, std::tuple{"12°", 3, 7}})
+    for (int height = first; height <= last; ++height)
+      for (auto const* year : {"", "1550", "1600", "1650", "1720", "1790"})
+        for (auto const* before : {"", "ca. "}) {
+          auto const text = before + std::to_string(height) + " cm";
+          CAPTURE(std::string{format});
+          CAPTURE(text);
+          CAPTURE(std::string{year});
+          CHECK(told({.format = format, .height = text, .year = year}));
+        }
+  CHECK(told({.formula = "2°: A-K⁶", .height = "17 cm"}));
+  CHECK_FALSE(told({.format = "obl. 2°", .height = "17 cm"}));
+  CHECK_FALSE(told({.format = "2°", .height = "17 cm", .width = "30 cm"}));
+  CHECK_FALSE(told({.format = "4°", .height = "24 cm", .year = "1848"}));
+  for (auto const& [format, height] : {std::pair{"2°", "26 cm"}, std::pair{"4°", "18 cm"}, std::pair{"8°", "12 cm"}})
+    for (auto const* year : {"", "1480", "1550", "1600", "1650", "1720", "1790"})
+      CHECK_FALSE(told({.format = format, .height = height, .year = year}));
 
   // heights in catalogues with the format: hardly any is accused. Large paper, and labels of small incunables, which are
   // "almost as often wrong as right" (Needham, quoted by Harris), are left

@@ -173,13 +173,15 @@ public:
       if (observation) static_cast<void>(signs(*stated, *observation));
       return;
     }
-    // of whole centimetres alone only those that are too many accuse anybody
+    // of whole centimetres alone only those that are too many or too few accuse anybody
     bool const measured = is_measured(book_.height) || is_measured(book_.width);
     bool const marked = seen.watermark != MarkPlace::unknown || seen.countermark != MarkPlace::unknown;
     bool const of_leaf = shows_edges(seen) || seen.point_hole != HolePlace::unknown || seen.leaves[0].leaf != 0;
     if (observation && (measured || marked || of_leaf || seen.chain_lines != ChainLines::unknown))
       weigh(*stated, seen, *observation, infer_format(*observation));
-    if (book_.height && !is_measured(book_.height)) height.too_high_for_format(*stated, seen);
+    if (!book_.height || is_measured(book_.height)) return;
+    height.too_high_for_format(*stated, seen);
+    height.too_low_for_format(*stated, seen);
   }
 };
 

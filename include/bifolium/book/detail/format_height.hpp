@@ -14,6 +14,8 @@ namespace detail {
 
 /// Compares the height with the format.
 class FormatHeight : FormatFindings {
+  static constexpr int last_of_hand_made_paper = 1800; // soon after it machines make paper of any length; estimated
+
 public:
   FormatHeight(Description const& book, Audit& audit) : FormatFindings{book, audit} {}
 
@@ -44,12 +46,36 @@ public:
         "the format and the height: one of the two is probably a slip", named(wrong));
   }
 
+  /// The other side: 13 cm of a folio. A cover is higher than its leaf, so that the leaf is taken as high as the height
+  /// allows. Leaves are trimmed, and those of books that are broader than high are low.
+  void too_low_for_format(Format stated, LeafEvidence seen) {
+    bool const broad = book_.width && book_.width->value.above > book_.height->value.to;
+    bool const later = book_.year && book_.year->value.to > last_of_hand_made_paper;
+    if (stated.shape() != Shape::usual || broad || later) return;
+    seen.height = millimetres{book_.height->value.to}, seen.width = std::nullopt;
+    seen.rounded_up_to = millimetres{0.0}, seen.of = MeasureOf::leaf;
+    auto const observation = observe(seen);
+    if (!observation) return;
+    auto const inference = infer_format(*observation);
+    if (inference.candidates.empty() || inference.mixed) return;
+    auto const& best = inference.candidates.front();
+    auto const* const here = candidate_of(inference, *stated.leaves_to_sheet());
+    auto const odds = best.probability / probability(inference, *stated.leaves_to_sheet()) * format_wrong;
+    if (odds < look_again || best.kind->leaves <= *stated.leaves_to_sheet()) return;
+    if (here != nullptr && strongest_against(*here) != EvidenceKind::size) return;
+    auto const wrong = doubted(stated, seen, best);
+    add(FindingId::format_against_size, Severity::note, statement() | Field::height,
+        "the height is stated as '" + book_.height->text + "'; a leaf so low is more often " +
+            std::string{best.format.symbol().view()} + " than " + std::string{stated.symbol().view()} +
+            likelier_wrong(wrong, stated, best.format),
+        "the format and the height: one of the two is probably a slip", named(wrong));
+  }
+
   /// Adds a finding if no leaf of the format can be so high. The largest sheet of the tables before 1801, divided, gives the
   /// area of a leaf, and a leaf is not three times as high as broad. A height may be that of a binding. The other bound is
   /// below every leaf that was measured in tests/data (2° 140, 4° 113, 8° 92 mm). A leaf may have been cropped, so that it is
   /// only a doubt.
   [[nodiscard]] bool impossible_height(Format stated) {
-    constexpr int last_of_hand_made_paper = 1800; // soon after it machines make paper of any length; estimated
     auto const leaves = *stated.leaves_to_sheet();
     if (!book_.height || (book_.year && book_.year->value.to > last_of_hand_made_paper)) return false;
     auto const& height = book_.height->value;
