@@ -144,6 +144,8 @@ public:
     if (place.title) return title ? std::optional{title->gathering} : std::nullopt;
     auto const at = book.find(place.gathering);
     if (!at || place.leaf > book.leaves_folded(at->gathering)) return std::nullopt;
+    if (place.leaf && !at->several && !book.leaf_number({at->gathering, *place.leaf}))
+      return std::nullopt; // taken away
     return at->gathering;
   };
   detail::SigningExceptions said{read->exceptions.size()};

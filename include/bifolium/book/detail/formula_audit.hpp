@@ -79,16 +79,22 @@ class FormulaAudit : FieldFindings {
               number_of(thickest, "leaf", "leaves"),
           "which leaves of a gathering are signed, and how many it has", most - thickest);
     IdealCopy const ideal{book_.formula->value};
-    for (auto const& exception : rule.exceptions) {
-      auto const& place = exception.place;
-      auto const found = place.any ? std::optional<FoundGathering>{} : ideal.find(place.gathering);
-      if (place.any || (found && place.leaf.value_or(1) <= ideal.leaves_folded(found->gathering))) continue;
-      auto name = std::string{to_text(place.gathering).view()};
-      if (place.leaf) name += (place.gathering.mark() == Mark::number ? "/" : "") + std::to_string(*place.leaf);
-      return add(FindingId::signing_of_no_leaf, Severity::doubt, FieldSet{Field::formula} | Field::signing,
-                 "the statement of signing names " + name + ", which the formula does not have",
-                 "the signatures of the book");
-    }
+    for (auto const& exception : rule.exceptions)
+      if (names_no_leaf(ideal, exception.place)) return;
+    for (auto const& wrong : rule.missigned)
+      if (names_no_leaf(ideal, wrong.place)) return;
+  }
+  /// Tells that the ideal copy does not have the leaf or the gathering, if so: the formula may take a leaf away.
+  bool names_no_leaf(IdealCopy const& ideal, SigningPlace const& place) {
+    if (place.any || place.title) return false;
+    auto const leaf = ideal.find(place.gathering, place.leaf.value_or(1));
+    bool const whole = !place.leaf && (ideal.find(place.gathering) || ideal.inserts(place.gathering));
+    if (whole || (leaf && (leaf->doubtful || ideal.leaf_number(leaf->leaf)))) return false;
+    auto name = std::string{to_text(place.gathering).view()};
+    if (place.leaf) name += (place.gathering.mark() == Mark::number ? "/" : "") + std::to_string(*place.leaf);
+    add(FindingId::signing_of_no_leaf, Severity::doubt, FieldSet{Field::formula} | Field::signing,
+        "the statement of signing names " + name + ", which the formula does not have", "the signatures of the book");
+    return true;
   }
   /// Returns true if most gatherings of the formula have one of these numbers of leaves, and the next gathering the other.
   [[nodiscard]] bool alternate(int one, int other) const {
