@@ -28,12 +28,37 @@ class FormulaFieldReader : protected FieldReader {
       auto const from = at == text.npos || before == words.npos || at < before ? 0 : at - before;
       beside_.signing_in_formula = stated(Signing{*note.signing}, Part{words, from, place_in(text, from)});
     }
+    plates_after_formula();
     if (tail_at == text.npos) return;
     if (auto const from = pagination_place(tail); from && note.pages) {
       auto const pages = tail.substr(*from);
       if (auto const extent = read_stated_pages(pages, limits_))
         beside_.pages_in_formula =
             stated(Pagination{extent->pagination}, part(text, {tail_at + *from, tail_at + tail.size()}));
+    }
+  }
+  /// Takes a number of plates in a part of the text of its own: 8°: A-K⁸; 3 plates.
+  void plates_after_formula() {
+    auto const text = texts_.formula;
+    int depth = 0;
+    auto from = text.npos; // after the first comma or semicolon
+    for (std::size_t i = 0; i <= text.size(); ++i) {
+      char const c = i < text.size() ? text[i] : ';';
+      depth += c == '(' || c == '[' ? 1 : c == ')' || c == ']' ? -1 : 0;
+      if ((c != ';' && c != ',') || (depth > 0 && i < text.size())) continue;
+      if (from != text.npos) {
+        auto const piece = trimmed(text, {from, i}, " .");
+        auto const extent = read_extent(piece.of(text), limits_);
+        auto const number =
+            extent && extent->pagination.runs.empty() && extent->unread.empty() && !extent->plates.empty()
+                ? extent->leaves_of_plates()
+                : std::nullopt;
+        if (number && !extent->plates.front().approximate) {
+          beside_.plates_in_formula = stated(std::int64_t{*number}, part(text, piece));
+          return;
+        }
+      }
+      from = i + 1;
     }
   }
   /// The words of which warnings quote the beginning, as the formula keeps them: in a note, or in the text after it. Notes

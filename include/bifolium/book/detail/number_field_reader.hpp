@@ -126,6 +126,9 @@ protected:
     for (auto const span : extent->unread)
       if (count_more(span.of(text))) return not_all(Field::leaves, text, span.from);
     for (auto const span : extent->unread) rest(Field::leaves, text, span);
+    if (auto const plates = extent->leaves_of_plates())
+      beside_.plates_in_leaves =
+          stated(std::int64_t{*plates}, part(text, {extent->plates.front().at.from, extent->plates.back().at.to}));
     if (!read.by_leaf())
       beside_.pages_in_leaves = stated(Pagination{read}, text);
     else if (read.approximate)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Facts that stand in the text of a field other than their own: the plates after the pages, the format beside the size,
-/// pages and signing after the formula, pages where leaves are asked for. Such a fact is taken if its own field is empty. If both state it and differ, one
+/// pages, plates and signing after the formula, pages where leaves are asked for. Such a fact is taken if its own field is empty. If both state it and differ, one
 /// of the two is wrong, and the description keeps both texts.
 #pragma once
 
@@ -46,7 +46,7 @@ struct SizeBeside {
 struct StatedBeside {
   std::optional<Stated<Pagination>> pages_in_formula{}, pages_in_leaves{};
   std::optional<Stated<Signing>> signing_in_formula{};
-  std::optional<Stated<std::int64_t>> plates_in_pages{};
+  std::optional<Stated<std::int64_t>> plates_in_pages{}, plates_in_formula{}, plates_in_leaves{};
   std::optional<Stated<GatheringsBeside>> gatherings_in_format{};
   SizeBeside in_height{}, in_pages{}; ///< of the size in the text of the height, and of that after the pages
 
@@ -62,6 +62,8 @@ struct StatedBeside {
     settle(book, Field::pagination, Field::leaves, book.pagination, {}, pages_in_leaves, same_pages);
     settle(book, Field::signing, Field::formula, book.signing, texts.signing, signing_in_formula, same_signing);
     settle(book, Field::plates, Field::pagination, book.plates, texts.plates, plates_in_pages, equal<std::int64_t>);
+    settle(book, Field::plates, Field::formula, book.plates, texts.plates, plates_in_formula, equal<std::int64_t>);
+    settle(book, Field::plates, Field::leaves, book.plates, texts.plates, plates_in_leaves, equal<std::int64_t>);
     settle_gatherings(book, texts, Field::format, gatherings_in_format);
     settle_size(book, texts, Field::height, in_height);
     settle_size(book, texts, Field::pagination, in_pages);
