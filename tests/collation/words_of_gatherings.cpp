@@ -122,6 +122,95 @@ TEST_CASE("words that no leaf depends on are no doubt") {
   }
 }
 
+TEST_CASE("a leaf that words put beside another is told") { // common practice, no source
+  std::vector<std::string> units;
+  for (std::string const unit : {"leaf", "bifolium", "half-sheet", "half sheet", "singleton"})
+    for (std::string const before :
+         {"", "unsigned ", "single ", "a ", "an unsigned ", "one ", "extra ", "title ", "with an unsigned "})
+      units.push_back(before + unit);
+  for (char const* unit : {"two leaves", "unsigned leaves", "leaf of errata", "half-title", "two bifolia", "leaves"})
+    units.push_back(unit);
+  int told = 0;
+  for (std::string const run : {"8°: A-K8", "4°: A-K8", "12°: A-K6", "8°: a-k8 A-K8"})
+    for (std::string const leaf : {"A1", "C3", "K6"}) {
+      std::vector<std::string> all;
+      for (auto const& unit : units) {
+        for (char const* place : {" after ", " before ", " following ", " preceding "})
+          all.push_back(unit + place + leaf);
+        all.push_back(unit + " between " + leaf + " and D2");
+        if (unit == "leaves") continue;
+        for (char const* place : {" followed by ", " preceded by "}) all.push_back(leaf + place + unit);
+        for (char const* place : {"following ", "after "}) all.push_back(place + leaf + " " + unit);
+      }
+      for (std::string const strange : {"χ1", "*C3", "C3*", "C3†"})
+        for (std::string const place : {" followed by ", " and ", ", "}) all.push_back(leaf + place + strange);
+      for (auto const& words : all) {
+        auto const text = run + " (" + words + ")";
+        CAPTURE(text);
+        auto const formula = read_formula(text);
+        CHECK((!formula || !formula->warnings().empty()));
+        if (++told % 40 == 0) CHECK(broken_law(text, {}) == "");
+      }
+    }
+  CHECK(told > 4000);
+  for (char const* words :
+       {"leaf C3 missigned", "leaf C3 after D4", "the leaf after C3 is unsigned", "C3 signed *C3", "C3 missigned C3*",
+        "text begins after A2", "A2 signed after the catchword", "errata on leaf after K7", "C3 conjugate with C6",
+        "C3 on a half-sheet", "portrait facing A1", "plate after C3", "map before A1", "leaves after C3 unsigned",
+        "C1 following B8 unsigned", "leaves C3 and C4 missigned", "title on recto of leaf before C3"}) {
+    auto const text = std::string{"8°: A-K8 ("} + words + ")";
+    CAPTURE(text);
+    auto const formula = read_lawfully(text);
+    REQUIRE(formula);
+    CHECK(formula->warnings().empty());
+  }
+}
+
+TEST_CASE("a number of sheets or gatherings in a parenthesis that is not that of the formula is told") {
+  // a sheet makes as many leaves as the format says (DCRMR 6.29), so ten gatherings of eight in octavo are ten sheets
+  char const* const words[]{"",     "one", "two",    "three",  "four",     "five",     "six",     "seven",  "eight",
+                            "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen"};
+  auto const doubts = [](std::string const& text, Problem problem) {
+    int found = 0;
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    for (auto const& one : formula->warnings()) found += one.problem == problem ? 1 : 0;
+    return found;
+  };
+  std::string const alphabet{"ABCDEFGHIKLMNOPQ"};
+  for (int last = 1; last < 16; last += 4) {
+    std::string const run = std::string{"8°: A-"} + alphabet[static_cast<std::size_t>(last)] + "8";
+    for (int stated = 2; stated <= 16; stated += 2) {
+      int const differs = stated != last + 1 ? 1 : 0;
+      auto const number = std::to_string(stated), word = std::string{words[stated]};
+      for (std::string const before : {"", "printed on ", "A1 title, ", "total: "})
+        for (std::string const after : {"", ", in all", "; in red"}) {
+          auto const text = [&](std::string const& what) { return run + " (" + before + what + after + ")"; };
+          for (auto const& sheets : {number + " sheets", word + " sheets", number + " full sheets",
+                                     number + " printed sheets", std::to_string(2 * stated) + " half-sheets"}) {
+            CAPTURE(text(sheets));
+            CHECK(doubts(text(sheets), Problem::sheets_contradict) == differs);
+          }
+          for (std::string const unit :
+               {" gatherings", " quires", " signatures", " Lagen", " cahiers", " fascicoli", " cuadernos"}) {
+            CAPTURE(text(number + unit));
+            CHECK(doubts(text(number + unit), Problem::gatherings_contradict) == differs);
+          }
+        }
+    }
+    CHECK(doubts(run + " (" + std::to_string(last + 1) + "½ sheets)", Problem::sheets_contradict) == 1);
+    CHECK(doubts(run + " Z4 (" + std::to_string(last + 1) + " and a half sheets)", Problem::sheets_contradict) == 0);
+    CHECK(doubts(run + " Z4 (" + std::to_string(2 * last + 3) + " half-sheets)", Problem::sheets_contradict) == 0);
+  }
+  for (char const* remark :
+       {"8°: A-K8 (2 sheets unsigned)", "8°: A-K8 (signed in 2 gatherings in red)",
+        "8°: A-K8 (each gathering of one sheet)", "4°: A-K8 (2 sheets to a gathering)", "8°: π4 A-K8 (10 sheets)",
+        "8°: π4 A-K8 (10 gatherings)", "8°: A-K8 (10 sheets) L4", "8°: A-K8 (text in 2 columns)", "A-K8 (12 sheets)"}) {
+    CAPTURE(remark);
+    CHECK(doubts(remark, Problem::sheets_contradict) + doubts(remark, Problem::gatherings_contradict) == 0);
+  }
+}
+
 TEST_CASE("a letter that the alphabet does not have is not thrown out with another") {
   for (std::string const sign : {"-", "−"})
     for (std::string const letter : {"J", "U", "W"})

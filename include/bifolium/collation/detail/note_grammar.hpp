@@ -208,6 +208,7 @@ private:
         auto const next = leaf_name(c, to);
         if (!next.found) break;
         c = cursor(next.end, to);
+        if (this->is_star(c)) c.take(); // C3, C3*
       }
       if (c.ended()) return true;
     }

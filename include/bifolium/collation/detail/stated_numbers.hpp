@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Compares the numbers that a text states beside its gatherings, 80 leaves, 10 quires, 10½ sheets, with what the formula has.
 /// Cataloguers count the leaves of the book in their hands, so such a number is the best test that the formula was copied
-/// without a slip. It may be that of the whole formula or of the part since the number before it.
+/// without a slip. It may be that of the whole formula or of the part since the number before it; in a parenthesis, (12
+/// sheets), also that of the run before it.
 #pragma once
 
 #include <bifolium/collation/detail/gatherings_beyond.hpp>
@@ -10,23 +11,20 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Words of a remark that do not stop a number of sheets or gatherings from being that of the book: printed on 12 sheets of
+/// paper (common practice, no source).
+inline constexpr char const* words_of_totals[]{"paper", "printed"};
+
 template <class Sink> class StatedNumbers : protected GatheringsBeyond<Sink> {
 protected:
   using Base = GatheringsBeyond<Sink>;
   using Base::Base;
   using Base::warn, Base::begins, Base::word, Base::after_word, Base::last_, Base::leaves_, Base::leaves_at_extent_;
 
-  /// Warns if a total in parentheses, (90 leaves), differs from the formula.
-  constexpr void check_total(TokenCursor c, std::uint32_t from, std::uint32_t to) {
-    bool const bracket = c.at(TokenKind::open_square);
-    if (bracket) c.take();
-    if (!c.is_flat_figure()) return;
-    std::int64_t const stated = c.token.value;
-    c.take();
-    if (bracket && c.at(TokenKind::close_square)) c.take();
-    auto const w = word(c);
-    bool const total = is_unit_of_leaves(w) && after_word(c).token.from + 1 >= to;
-    if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
+  /// Warns if a total in parentheses, (90 leaves), (12 sheets) or (in 12 quires), differs from the formula.
+  constexpr void check_total(TokenCursor const& c, std::uint32_t from, std::uint32_t to) {
+    check_total_of_leaves(c, from, to);
+    for (auto item = c; !item.ended();) check_pieces(item, to);
   }
   /// Warns if a stated number of leaves, 90 leaves or [90] ll., is neither that of the formula nor that of the gatherings
   /// since the extent before it. Returns where the text begins that is kept: a number for a part of the formula agrees with
@@ -44,25 +42,95 @@ protected:
 private:
   std::int64_t gatherings_at_extent_{0}; // the same as leaves_at_extent_, of gatherings
 
+  constexpr void check_total_of_leaves(TokenCursor c, std::uint32_t from, std::uint32_t to) {
+    bool const bracket = c.at(TokenKind::open_square);
+    if (bracket) c.take();
+    if (!c.is_flat_figure()) return;
+    std::int64_t const stated = c.token.value;
+    c.take();
+    if (bracket && c.at(TokenKind::close_square)) c.take();
+    auto const w = word(c);
+    bool const total = is_unit_of_leaves(w) && after_word(c).token.from + 1 >= to;
+    if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
+  }
+  /// A number of sheets or gatherings in words: 12 sheets, twelve half-sheets, 12 and a half sheets.
+  struct Pieces {
+    std::int64_t number{-1}; ///< -1: none came
+    int quarters{0};
+    bool half{}; ///< half-sheets
+    std::uint32_t from{}, to{};
+    bool gatherings{}, sheets{}; ///< the unit, once it came
+    bool remark{};               ///< a remark on some of them: 2 sheets unsigned
+  };
+  /// Reads words up to the next comma or semicolon, and warns if they state a number of sheets or gatherings that is not that
+  /// of the formula. A remark on so many of them states none.
+  constexpr void check_pieces(TokenCursor& c, std::uint32_t to) {
+    Pieces p;
+    bool article = false;
+    while (!c.ended() && !c.at(TokenKind::comma) && !c.at(TokenKind::semicolon)) {
+      bool const stated = p.gatherings || p.sheets;
+      auto const w = word(c);
+      if (w.empty()) {
+        auto const before = this->at(c.token.from - 1); // the 3 of C3 is no number
+        bool const apart = c.token.spaced || !(is_latin_letter(before) || static_cast<unsigned char>(before) >= 0x80);
+        bool const number = c.is_flat_figure() && apart && !stated;
+        if (number) p.number = c.token.value, p.quarters = 0, p.half = false, p.from = c.token.from;
+        c.take();
+        if (number) p.quarters = this->take_fraction(c);
+        continue;
+      }
+      auto const number = number_of_word(w);
+      if (number && !stated) p.number = *number, p.quarters = 0, p.half = false, p.from = c.token.from;
+      auto const end = static_cast<std::uint32_t>(c.token.from + w.size());
+      if (!number && p.number >= 0 && !stated) {
+        bool const sheets = equal_in_any_case(w, "sheets") || equal_in_any_case(w, "sheet");
+        if (equal_in_any_case(w, "half"))
+          article ? p.quarters = 2 : p.half = true;
+        else if (p.sheets = sheets; sheets || is_word_for_gatherings(w))
+          p.gatherings = !sheets, p.to = end;
+        else if (!is_harmless(w) && !is_joining(w) && !equal_in_any_case(w, "full"))
+          p.number = -1;
+      } else if (is_harmless(w) && !is_one_of(w, words_of_totals)) {
+        p.remark = true;
+      }
+      article = equal_in_any_case(w, "a");
+      c = this->cursor(end, to);
+    }
+    if (!c.ended()) c.take();
+    if (p.remark) return;
+    if (p.sheets) check_sheets_of(p);
+    if (p.gatherings && p.number != last_.gatherings) check_gatherings(p.number, p.from, p.to);
+  }
+  /// Warns if so many sheets are neither those of the formula, nor of the run before the words, nor of each of its gatherings.
+  constexpr void check_sheets_of(Pieces const& p) {
+    auto const quarters = (4 * p.number + p.quarters) / (p.half ? 2 : 1);
+    if (p.number > 1'000'000 || !sheets_differ(quarters, last_.leaves.total(last_.gatherings))) return;
+    for (std::size_t i = 0; i < last_.leaves.size(); ++i)
+      if (!sheets_differ(quarters, last_.leaves.term(i))) return;
+    check_sheets(quarters / 4, static_cast<int>(quarters % 4), p.from, p.to);
+  }
   /// Warns if a stated number of gatherings, 11 gatherings or 11 quires, is not that of the formula. Returns false if the
   /// word is none for gatherings.
   constexpr bool check_gatherings(std::int64_t stated, std::string_view unit, std::uint32_t from, std::uint32_t to) {
-    if (!is_word_for_gatherings(unit)) return false;
+    return is_word_for_gatherings(unit) && (check_gatherings(stated, from, to), true);
+  }
+  constexpr void check_gatherings(std::int64_t stated, std::uint32_t from, std::uint32_t to) {
     auto const all = this->gatherings_ + this->gatherings_inserted_;
     bool const agrees = stated == this->gatherings_ || stated == all || stated == all - gatherings_at_extent_;
     if (!agrees) warn(Problem::gatherings_contradict, from, to, all);
-    return true;
   }
   /// Warns if a stated number of sheets, 11 sheets or 10½ sheets, is not what the leaves make in the stated format. Where
   /// leaves were cut out or put in, less than a sheet is not a contradiction: they may be printed with others.
   constexpr void check_sheets(std::int64_t stated, int quarters, std::uint32_t from, std::uint32_t to) {
     if (this->leaves_to_sheet_ == 0 || stated > 1'000'000 || leaves_ > 100'000'000) return;
-    auto const sheet = 4 * std::int64_t{this->leaves_to_sheet_}, least = this->has_changes() ? sheet : 1;
-    auto const differs = [&](std::int64_t leaves) {
-      auto const difference = stated * sheet + quarters * this->leaves_to_sheet_ - 4 * leaves;
-      return difference >= least || difference <= -least;
-    };
-    if (differs(leaves_) && differs(leaves_ - leaves_at_extent_)) warn(Problem::sheets_contradict, from, to, leaves_);
+    auto const all = stated * 4 + quarters;
+    if (sheets_differ(all, leaves_) && sheets_differ(all, leaves_ - leaves_at_extent_))
+      warn(Problem::sheets_contradict, from, to, leaves_);
+  }
+  [[nodiscard]] constexpr bool sheets_differ(std::int64_t quarters, std::int64_t leaves) const noexcept {
+    auto const difference = quarters * this->leaves_to_sheet_ - 4 * leaves;
+    std::int64_t const least = this->has_changes() ? 4 * std::int64_t{this->leaves_to_sheet_} : 1;
+    return difference >= least || difference <= -least;
   }
   /// Takes a number of gatherings or sheets, and warns if it is not that of the formula. Returns false if there is none.
   constexpr bool takes_number_of_pieces(TokenCursor& c) {

@@ -46,6 +46,23 @@ inline constexpr char const* units_of_leaves[]{"leaf",     "leaves",   "carta", 
                                                "bladen",   "hoja",     "hojas",     "folium", "folia"};
 inline constexpr char const* words_for_one[]{"a", "an", "one", "un", "una", "une", "ein", "eine", "een"};
 
+/// Words that put one leaf beside another: a leaf after C3, C3 followed by χ1 (common practice, no source).
+inline constexpr char const* words_for_placing[]{"after",    "before",    "between",  "follow",  "following", "follows",
+                                                 "followed", "preceding", "precedes", "precede", "preceded"};
+/// Words for leaves that stand for one without an article: bifolium after C3, half-title before A1, unsigned half-sheet after
+/// C8 (common practice, no source).
+inline constexpr char const* words_for_added_leaves[]{
+    "leaf",   "leaves", "singleton", "singletons", "bifolium",  "bifolia",   "bifolio", "folium",    "sheet",
+    "sheets", "quire",  "gathering", "flyleaf",    "halftitle", "halfsheet", "fold",    "gatherings"};
+/// Words before a word for leaves that show that the leaves are some of the formula: the leaf after C3, on leaves after C3.
+inline constexpr char const* words_of_known_leaf[]{"the",  "this", "that",   "its",  "each",  "every", "both", "all",
+                                                   "same", "last", "first",  "next", "of",    "on",    "to",   "from",
+                                                   "in",   "at",   "second", "as",   "other", "these", "those"};
+/// Words with which a name that the formula does not have is only what is printed on a leaf: C3 signed *C3.
+inline constexpr char const* words_of_printed_name[]{"signed",     "missigned", "marked",  "numbered", "misnumbered",
+                                                     "misprinted", "misprint",  "printed", "as",       "for",
+                                                     "reads",      "see",       "cf",      "vide",     "like"};
+
 template <class Sink> class WordsOfGatherings : protected BlankGrammar<Sink> {
 protected:
   using Base = BlankGrammar<Sink>;
@@ -83,9 +100,11 @@ protected:
 
   /// Returns true if the words name a leaf and a word before it is not known to be harmless, or leaves are counted beside
   /// it: ohne H4, only H1-3, dopo H2 una carta. In many languages such words say that the book has not the leaf, or has
-  /// another one, so the safe ones are known, and all others are told.
+  /// another one, so the safe ones are known, and all others are told. Also if they put a leaf beside it that the formula
+  /// does not have: unsigned leaf after C3, C3 followed by *C3.
   [[nodiscard]] constexpr bool says_of_leaves(std::uint32_t from, std::uint32_t to) {
     bool unknown = false, word_before = false, one = false, named = false, counted = false;
+    LeafBeside beside;
     for (auto c = cursor(from, to); !c.ended();) {
       auto const& t = c.token;
       bool const goes_on = word_before && !t.spaced; // the rest of a word with an accent
@@ -96,6 +115,7 @@ protected:
         if (unknown) return true;
         named = true, unknown = word_before = one = false;
         c = cursor(name.end, to);
+        beside.take_name(!this->find(name.key) || is_star(c));
         while (c.touches(TokenKind::dash) || c.touches(TokenKind::figure)) c.take(); // H1-3
         if (auto const after = word_at(text_.substr(0, to), c.token.from); is_only(c, after, to)) return true;
         continue;
@@ -105,6 +125,7 @@ protected:
         bool const known =
             is_harmless(w) || is_joining(w) || is_one_of(w, words_before_leaf) || number_of_word(w).has_value();
         unknown = goes_on || !known;
+        if (!goes_on) beside.take(w);
         counted = counted || (before && !goes_on && (is_one_of(w, units_of_leaves) || is_unit_of_leaves(w)));
         one = !goes_on && is_one_of(w, words_for_one);
         word_before = true;
@@ -117,12 +138,60 @@ protected:
         unknown = true; // après
       else if (!t.is(TokenKind::point))
         unknown = word_before = false;
+      if (t.is(TokenKind::semicolon)) {
+        if (named && beside.adds()) return true;
+        beside = LeafBeside{};
+      }
       c.take();
     }
-    return named && counted;
+    return named && (counted || beside.adds());
+  }
+  /// Returns true for a star or dagger directly after the name of a leaf: C3*.
+  [[nodiscard]] static constexpr bool is_star(TokenCursor const& c) noexcept {
+    return c.touches(TokenKind::symbol) && (c.token.value == '*' || c.token.value == 0x2020 || c.token.value == 0x2021);
   }
 
 private:
+  /// What words say of a leaf beside one that is named.
+  class LeafBeside {
+    bool place_{}, unit_{}, strange_{}, signing_{};
+    bool pending_{}; // a word for leaves came last: leaf C3 is only the leaf
+    bool plural_{};  // "leaves" came first: leaves after C3 unsigned says nothing of how many there are
+    bool begun_{};   // a word came
+    bool known_{};   // the word before shows that a leaf of the formula is meant
+    bool half_{};    // half came last
+
+  public:
+    constexpr void take(std::string_view w) {
+      bool const title = half_ && equal_in_any_case(w, "title");
+      bool const unit = title || is_one_of(w, words_for_added_leaves);
+      settle();
+      bool const plural = !begun_ && equal_in_any_case(w, "leaves");
+      begun_ = true;
+      plural_ = plural || (plural_ && !is_harmless(w));
+      pending_ = unit && !plural && !known_;
+      place_ = place_ || is_one_of(w, words_for_placing);
+      signing_ = signing_ || is_one_of(w, words_of_printed_name);
+      half_ = equal_in_any_case(w, "half");
+      known_ = is_one_of(w, words_of_known_leaf);
+    }
+    /// Takes the name of a leaf. `strange`: the formula does not have it.
+    constexpr void take_name(bool strange) noexcept {
+      plural_ = plural_ && place_; // leaves C3 and C4
+      pending_ = known_ = half_ = false;
+      strange_ = strange_ || strange;
+    }
+    [[nodiscard]] constexpr bool adds() noexcept {
+      settle();
+      return place_ && (unit_ || plural_ || (strange_ && !signing_));
+    }
+
+  private:
+    constexpr void settle() noexcept {
+      unit_ = unit_ || pending_;
+      pending_ = false;
+    }
+  };
   /// Returns true for "only" or "no" after a leaf and before the end of what is said of it: H1-3 only, H4 no.
   [[nodiscard]] constexpr bool is_only(TokenCursor const& c, std::string_view w, std::uint32_t to) const {
     if (!equal_in_any_case(w, "only") && !equal_in_any_case(w, "no")) return false;
