@@ -3,7 +3,7 @@
 """Would the tests see a mistake? Makes small changes to the headers, one at a time and by seed - an operator, a bound, a
 number, a line left out - compiles the tests that could see the change, runs them, and lists the changes that no test sees.
 
-    tests/teeth/teeth.py SEED COUNT [--folder edition]... [--compiler clang++-16] [--map FILE] [--only N] [--quick]
+    tests/teeth/teeth.py SEED COUNT [--folder edition]... [--compiler clang++-16] [--map FILE] [--only N] [--own] [--quick]
 
 In each folder named, or in every folder, COUNT lines are changed, one at a time; all its lines if there are fewer.
 
@@ -18,7 +18,8 @@ A change is seen where an assertion stops the compiler, or a test fails, crashes
 before. One that is no C++ proves nothing: the next line is taken in its place. One that no test sees is printed as a difference.
 harmless.tsv beside this script lists changes that nobody could see, each with the reason; they are told and not counted. The
 exit code is 0 where in every folder at most 5 of 100 live. The tree is not touched: changes are made in a copy of the
-headers. With --only so many programs are asked about each change, and with --quick no slow test is, so that more may seem
+headers. With --only so many programs are asked about each change, with --own only the tests of the folder are
+measured and asked, and with --quick no slow test is, so that more may seem
 to live than do. Needs doctest, pugixml and clang 16 with its coverage (Debian: clang-16 llvm-16 libclang-rt-16-dev)."""
 
 import argparse
@@ -336,16 +337,17 @@ def main():
     parser.add_argument("--compiler", default=found)
     parser.add_argument("--map", type=pathlib.Path)
     parser.add_argument("--only", type=int)
+    parser.add_argument("--own", action="store_true")
     parser.add_argument("--quick", action="store_true")
     given = parser.parse_args()
     argued, tally = harmless(), {}
     with tempfile.TemporaryDirectory() as base:
         compiler = Compiler(given.compiler, pathlib.Path(base))
         compiler.prepare()
-        files = test_files()
+        files = [f for f in test_files() if not given.own or not given.folder or f.room in given.folder]
         measure_all(compiler, files, given.map)
         for room in given.folder or ROOMS:
-            tally[room] = try_room(room, given, compiler, files, argued)
+            tally[room] = try_room(room, given, compiler, [f for f in files if not given.own or f.room == room], argued)
     for folder, (seen, all_of) in tally.items():
         print(f"{folder:12} seen {seen} of {all_of}")
     sys.exit(0 if all(20 * (a - s) <= a for s, a in tally.values()) else 1)
