@@ -40,7 +40,7 @@ HERE = pathlib.Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
 LIBRARY = ROOT / "include" / "bifolium"
 ROOMS = ["core", "paper", "leaf", "fold", "imposition", "collation", "edition", "evidence", "copy", "record", "book", "explain", "drawing"]
-ACROSS = ["extremes.cpp", "lines_of_errors.cpp", "headers/value_types.cpp"]  # tests of several folders at once
+ACROSS = ["extremes.cpp", "lines_of_errors.cpp", "moved_from.cpp", "values_out_of_range.cpp", "headers/value_types.cpp"]  # tests of several folders at once
 ALONE = 6  # so many files are asked one by one before the others are asked by folder
 SLOW = 0.5  # seconds
 FLAGS = ["-std=c++20", "-O0", "-w", "-D_GLIBCXX_ASSERTIONS", f'-DBIFOLIUM_TEST_DATA="{ROOT}/tests/data"', f"-I{ROOT}/tests",
