@@ -24,6 +24,15 @@ TEST_CASE("a region lies in its whole, and in nothing that lies in it") {
   }
 }
 
+TEST_CASE("a number that names no region is refused where a row is looked up for it") {
+  for (int const number : {region_count, region_count + 1, 255}) {
+    auto const no_region = static_cast<Region>(number);
+    CHECK_THROWS_AS((void)detail::row_of(no_region), BrokenPrecondition);
+    CHECK(identifier(no_region) == "unknown");
+  }
+  CHECK(detail::row_of(Region::usa) == std::size_t{region_count} - 1);
+}
+
 TEST_CASE("a town of a country asks for the sheets of the country") {
   auto const count = [](Region region) { return usable_for({1600, 1600}, region).count(); };
   CHECK(count(Region::venice) == count(Region::italy));
