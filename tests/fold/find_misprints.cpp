@@ -203,6 +203,12 @@ TEST_CASE("a forme of few pages does not tell by itself whether it is right") {
   CHECK(quarto.corrections.empty());
   CHECK(quarto.as_printed);
   CHECK(quarto.as_simple > 0);
+  // one forme of a folio: its two pages exchanged are folded once too, neither more simply nor less
+  auto const folio = *read_formes("outer\n1 4\n");
+  auto exchanged_pages = folio;
+  std::swap(exchanged_pages[0].pages[0], exchanged_pages[0].pages[1]);
+  CHECK((*find_foldings(exchanged_pages))[0].price == (*find_foldings(folio))[0].price);
+  CHECK((*find_misprints(folio)).as_simple == 1);
   auto const octavo = *find_misprints(seen_formes(impose(*fold(schemes::octavo.scheme()))));
   CHECK(octavo.as_simple == 0);
 }
