@@ -301,9 +301,9 @@ TEST_CASE("a single gathering has leaves that are numbered, and alternates with 
                              {"A⁸ χ1-2", 10, Problem::leaves_read_as_count}})
     check(answer, dialects::strict);
   CHECK(read_formula("A-M8:4").error().problem == Problem::unknown_mark); // neither a count nor a mark
-  auto const table = read_formula("A⁸ (A4 + folding table)");
-  CHECK(table.error().problem == Problem::change_not_understood);
-  CHECK(table.error().found_text() == "A4 + folding table");
+  auto const slip = read_formula("A⁸ (A4 + pasted slip)");
+  CHECK(slip.error().problem == Problem::change_not_understood);
+  CHECK(slip.error().found_text() == "A4 + pasted slip");
 }
 
 TEST_CASE("what is said of a deleted leaf is no doubt") { // common practice, no source

@@ -8,6 +8,7 @@
 #include "collation/read_lawfully.hpp"
 
 #include <string>
+#include <tuple>
 #include <vector>
 
 using namespace bifolium;
@@ -230,6 +231,69 @@ TEST_CASE("a letter that the alphabet does not have is not thrown out with anoth
   CHECK((*read_formula("8°: A-Z8 (26 letters)", with_all)).warnings().empty());
   CHECK((*read_formula("8°: A-L8 (−I)")).leaves() == 80);
   CHECK((*read_formula("8°: A-L8 (−J3)")).leaves() == 87); // I and J are one letter
+}
+
+TEST_CASE("plates after a plus are no leaves of a gathering") { // common practice, no source
+  for (std::string const number : {"", "2 ", "a ", "two ", "12 "})
+    for (std::string const how : {"", "folding ", "engraved ", "unsigned ", "leaves of ", "large folding "})
+      for (std::string const plates : {"plate", "plates", "map", "maps", "portrait", "engravings", "table",
+                                       "frontispiece", "plate by an unknown hand"})
+        for (std::string const place : {"E4", "", "E8"})
+          for (std::string const plus : {"+ ", " + "}) {
+            for (auto const& [before, after, leaves] :
+                 {std::tuple{"", "", 40}, std::tuple{"-E1, ", "", 39}, std::tuple{"", ", E5+1", 41}}) {
+              auto const text = "8°: A-E⁸ (" + (before + (place + plus) + number + how + plates) + after + ")";
+              CAPTURE(text);
+              auto const formula = read_formula(text);
+              REQUIRE(formula);
+              CHECK(formula->leaves() == leaves);
+              CHECK(!formula->warnings().empty());
+              if (number.empty() && how.empty()) CHECK(broken_law(text, {}) == "");
+            }
+          }
+  char const* const numbers[]{"one", "two", "three", "four"};
+  for (int n = 0; n < 4; ++n)
+    for (std::string const unit : {"", " leaves", " unsigned leaves"}) {
+      auto const text = "8°: A-E⁸ (E4 + " + (numbers[n] + unit) + ")";
+      CAPTURE(text);
+      auto const formula = read_lawfully(text);
+      REQUIRE(formula);
+      CHECK(formula->leaves() == 41 + n);
+    }
+}
+
+TEST_CASE(
+    "a letter after a plus that the alphabet does not have is no leaf") { // STCV: letters beyond the 23 are stated
+  for (std::string const run : {"8°: A-Z8", "4°: B-Y4", "8°: a-z8"})
+    for (std::string const letter : {"J", "U", "W", "j", "u", "w"})
+      for (std::string const more : {"", ", A1 title", "; in red"}) {
+        auto const text = run + " (+" + letter + more + ")";
+        CAPTURE(text);
+        auto const formula = read_lawfully(text), plain = read_formula(run);
+        REQUIRE(formula);
+        CHECK(formula->leaves() == plain->leaves());
+        CHECK(!formula->warnings().empty());
+      }
+}
+
+TEST_CASE("a single gathering before a minus lacks the leaf of its own count") { // common practice, no source
+  for (int leaves = 2; leaves <= 12; leaves += 2) {
+    auto const count = std::to_string(leaves);
+    for (std::string const before : {"", "A-K8 "})
+      for (std::string const name : {"L", "2L", "π", "*", "Ll"})
+        for (std::string const& raised : {name + "<sup>" + count + "</sup>", name + count})
+          for (std::string const sign : {"-", "−"})
+            for (std::string const after : {"", " (blank)", " M8", "; 8 leaves"}) {
+              auto const text = before + raised + " " + sign + name + count + after;
+              CAPTURE(text);
+              auto const formula = read_formula(text);
+              REQUIRE(formula);
+              CHECK(formula->leaves() == leaves - 1 + (before.empty() ? 0 : 80) + (after == " M8" ? 8 : 0));
+              CHECK(broken_law(text, {}) == "");
+            }
+  }
+  CHECK((*read_formula("A<sup>8</sup> -E8")).leaves() == 40); // another name is the end of a run
+  CHECK((*read_formula("A8 - E8")).leaves() == 40);
 }
 
 TEST_CASE(

@@ -86,7 +86,11 @@ private:
     if (this->failed_) return false;
     auto kind = s.sign;
     bool signed_here = take_sign(s, kind);
-    if (signed_here && kind == Kind::insertion) return fill(s, from);
+    if (signed_here && kind == Kind::insertion) {
+      if (auto const end = plates_end(s, s.c); end != 0) return this->no_leaf_changed(s, from, end);
+      if (auto const end = letter_end(s); end != 0) return this->no_leaf_changed(s, from, end);
+      return fill(s, from);
+    }
     if (signed_here && kind == Kind::cancel && !s.any && s.c.ended()) return sign_alone(s, from);
     if (!signed_here && !s.any && this->signs(s.end).begins_with_loss(s.c, s.end)) { // less K8
       s.c = within(s, s.c.token.from + static_cast<std::uint32_t>(word(s.c).size()));
@@ -105,6 +109,9 @@ private:
       bool const of_list = listed && !name.gathering_named && !s.spaced;
       bool const plus = next.at(TokenKind::plus) && !of_list;
       if (plus && this->signs(s.end).joins_blanks(s.c, s.end)) return words(s, from, false); // F7+8 blank
+      if (plus)
+        if (auto const plates = plates_end(s, within(s, next.token.to)); plates != 0)
+          return this->no_leaf_changed(s, from, plates);
       if (plus || (next.at(TokenKind::equals) && !listed)) return of_leaf(s, name, next, plus, from);
     }
     if (name.found && !signed_here && !listed && ChangeSigns::sign_follows(next))
@@ -115,13 +122,41 @@ private:
     if (name.found && loss && signed_here && is_number_of_leaves(name, next))
       return number_of_leaves(s, kind, name, from);
     if (name.whole && name.outside && signed_here && kind == Kind::deletion)
-      return this->letter_not_used(s, from, name.end);
+      return this->no_leaf_changed(s, from, name.end);
     if (name.found && loss && (signed_here || in_list)) return list_of_leaves(s, kind, name, signed_here);
     if (!signed_here && continues_insertion(s)) return insertion(s, s.current, s.previous.first, false, from);
     // (−E7, E8 blank): is E8 deleted too?
     bool const comma = s.list && !s.semicolon && s.after(Kind::deletion);
     bool const too = comma && name.gathering_named && name.leaf > 0 && is_blank_word(word(next));
     return words(s, from, signed_here, too);
+  }
+  /// Returns where the item ends that adds plates, if the text after its plus says so: 2 plates, folding table, 2 leaves of
+  /// plates. Returns 0 if it does not.
+  [[nodiscard]] constexpr std::uint32_t plates_end(ChangeState const& s, TokenCursor c) const {
+    constexpr std::string_view between[]{"a"sv,        "an"sv,     "the"sv,   "folding"sv,  "folded"sv,    "engraved"sv,
+                                         "unsigned"sv, "double"sv, "of"sv,    "leaf"sv,     "leaves"sv,    "extra"sv,
+                                         "coloured"sv, "etched"sv, "large"sv, "inserted"sv, "unnumbered"sv};
+    if (c.is_flat_figure() && c.ahead().spaced) c.take();
+    for (int n = 0; n < 5; ++n) {
+      auto const w = word(c);
+      if (w.size() > 2 && (is_word_of_plates(w) || w == "table" || w == "tables" || w == "frontispiece")) {
+        while (!c.ended() && !c.at(TokenKind::comma) && !c.at(TokenKind::semicolon)) c.take();
+        return c.token.from;
+      }
+      bool known = number_of_word(w).has_value();
+      for (auto const one : between) known = known || w == one;
+      if (!known) return 0;
+      c = within(s, c.token.from + static_cast<std::uint32_t>(w.size()));
+    }
+    return 0;
+  }
+  /// Returns where a letter ends that comes alone after a plus and that the alphabet does not have: (+W). Returns 0 if there
+  /// is none.
+  [[nodiscard]] constexpr std::uint32_t letter_end(ChangeState const& s) const {
+    auto const name = leaf_name(s.c, s.end);
+    if (!name.found || !name.whole || !name.outside || name.key.multiple != 1) return 0;
+    auto const next = within(s, name.end);
+    return next.ended() || next.at(TokenKind::comma) || next.at(TokenKind::semicolon) ? name.end : 0;
   }
   /// Adds the cancels that words name.
   constexpr bool cancels(ChangeState& s, CancelWords const& found) {

@@ -121,6 +121,10 @@ private:
       auto p = d;
       auto const other = take_count(p, flat_counts_);
       if (!other.sound() || !(other.cycle == own.cycle)) return true;
+      bool const apart = is_blank_at(own.end);
+      auto const name = [&](FoundSignature const& of) { return text_.substr(of.from, of.end - of.from); };
+      if (name(last) == name(e.first) && other.flat && apart && !is_blank_at(last.from - 1U))
+        return true; // L⁴ -L4: the last leaf is gone
     }
     e.first_counted = counted;
     e.single = false;

@@ -3,12 +3,13 @@
 /// place. After a name, a number is a leaf, and a raised number makes the insertion a gathering.
 ///
 ///   inserted = one , [ "?" ] , { "," , one , [ "?" ] } ;
-///   one      = figure , [ "*" ] | pieces | inserted run , [ lacking ]
+///   one      = figure , [ "*" ] | number | pieces | inserted run , [ lacking ]
 ///            | signature , [ raised figure , [ lacking ] | pieces | figure , ( "*" | "†" | "‡" ) ] ;
 #pragma once
 
 #include <bifolium/collation/detail/inserted_run_grammar.hpp>
 #include <bifolium/collation/detail/leaf_pieces.hpp>
+#include <bifolium/core/number_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -52,6 +53,9 @@ protected:
     TokenCursor list; // of the numbers of several leaves
     if (is_bare_figure(s.c)) {
       if (!take_figure(s, one, after, list, from)) return false;
+    } else if (auto const w = this->word(s.c); w.size() > 2 && number_of_word(w)) { // A3 + two leaves
+      one.leaves = *number_of_word(w);
+      s.c = within(s, s.c.token.from + static_cast<std::uint32_t>(w.size()));
     } else if (take_run(s, s.c, run)) {
       if (!check_run(run)) return false;
       one.joined = Joined::gathering;

@@ -122,9 +122,10 @@ protected:
     });
     return clear && item_of_words(s, begin, to);
   }
-  /// Stores (−J), in which a letter that the alphabet does not have is taken out, as words: it is the letter that is not
-  /// there, and not gathering I.
-  constexpr bool letter_not_used(ChangeState& s, std::uint32_t from, std::uint32_t to) {
+  /// Stores what has the sign of a change, but changes no leaf of the formula, as words with a doubt. In (−J) and (+W) it is
+  /// the letter that the alphabet has not or has, and not a gathering; in (E4 + 2 plates) no leaves are added, since plates are
+  /// not leaves of the gatherings.
+  constexpr bool no_leaf_changed(ChangeState& s, std::uint32_t from, std::uint32_t to) {
     return item_of_words(s, from, to, true);
   }
   constexpr bool resolve(NamedLeaf const& name, Target& target, std::uint32_t from) {
