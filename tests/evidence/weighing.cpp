@@ -262,7 +262,7 @@ static std::vector<LeafFacts> in_eights(SchemeFacts const& scheme, int g) {
   auto const half = static_cast<std::ptrdiff_t>(all.size() / 2);
   for (auto sheet = static_cast<int>(8 / all.size()); sheet-- > 0;) { // the inmost is laid first
     auto here = all;
-    for (auto& leaf : here) leaf.sheet = static_cast<decltype(leaf.sheet)>(sheet);
+    for (auto& leaf : here) leaf.sheet = sheet;
     quired.insert(quired.begin(), here.begin(), here.begin() + half);
     quired.insert(quired.end(), here.begin() + half, here.end());
   }

@@ -99,6 +99,6 @@ TEST_CASE("after a colon that no pages follow, illustrations are details, and pa
     auto const book = read_description(texts);
     CHECK_FALSE(book.pagination);
     REQUIRE(book.unread.size() == 1);
-    CHECK(book.unread[0].field == Field::pagination);
+    CHECK(book.unread[0].field == bifolium::Field::pagination);
   }
 }
