@@ -290,3 +290,19 @@ TEST_CASE("a number directly before a letter is of the next signature, after a c
     CHECK(formula->leaves() == leaves);
   }
 }
+
+TEST_CASE("every hyphen and dash of Unicode joins the ends of a run, and is the sign of a lost leaf") {
+  // General Punctuation, U+2010 to U+2015: hyphen, non-breaking hyphen, figure dash, en dash, em dash, horizontal bar (Unicode)
+  for (std::string const dash : {"-", "\u2010", "\u2011", "\u2012", "\u2013", "\u2014", "\u2015"})
+    for (auto const& [text, leaves] :
+         {std::pair{"8°: A" + dash + "K⁸", 80}, std::pair{"8°: A" + dash + "K8 L4 (" + dash + "L4)", 83},
+          std::pair{"8°: a " + dash + " z⁸ A⁸", 192}, std::pair{"8°: A" + dash + "K⁸ L⁴ " + dash + "L4", 83}}) {
+      CAPTURE(text);
+      auto const formula = read_formula(text);
+      REQUIRE(formula);
+      CHECK(formula->leaves() == leaves);
+      auto const hyphen = read_formula(write_formula(*formula));
+      REQUIRE(hyphen);
+      CHECK(hyphen->leaves() == leaves);
+    }
+}

@@ -117,7 +117,7 @@ constexpr char32_t subscript(int digit) {
 constexpr bool is_degree_sign(char32_t c) noexcept { return c == 0x00B0 || c == 0x00BA || c == 0x2070; }
 /// Returns true for a hyphen or a dash of any kind: people write any of them between the ends of a run of signatures.
 constexpr bool is_dash(char32_t c) noexcept {
-  return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010;
+  return c == '-' || (c >= 0x2010 && c <= 0x2015); // also the figure dash and the horizontal bar
 }
 /// Returns true for ' and ", straight or curved, low („) or angular («): people write any of them around a quotation.
 constexpr bool is_quotation_mark(char32_t c) noexcept {
