@@ -159,3 +159,70 @@ TEST_CASE("no run of a book is read backwards") { // the order of leaves is that
     CHECK(backwards > 50);
   }
 }
+
+TEST_CASE("an article before a word for leaves is no gathering of that name") {
+  for (std::string const formula : {"8°: a-k⁸ A-F⁸", "8°: a-k⁸", "8°: A-K⁸ L⁴", "2°: a-z¹⁰ A-Z¹⁰", "4°: π² A-K⁸ L⁴"}) {
+    CAPTURE(formula);
+    IdealCopy const book{*read_formula(formula)};
+    bool const capital = formula.find('A') != std::string::npos;
+    std::string const b3 = capital ? "B3" : "b3", b = b3.substr(0, 1);
+    for (std::string const article : {"a ", "A "}) {
+      if (formula.find(article[0]) == std::string::npos) continue; // as A of A-K
+      for (std::string const lacks : {"lacks ", "wants ", "wanting ", "missing: "}) {
+        CAPTURE(lacks);
+        // which leaf or gathering it is, is not said
+        for (std::string const noun : {"leaf", "blank", "blank leaf", "gathering", "quire", "bifolium", "sheet",
+                                       "single leaf", "whole quire", "plate"}) {
+          CAPTURE(noun);
+          CHECK(read_of(book, lacks + article + noun).wanting == "refused: leaves_not_named");
+          CHECK(read_of(book, lacks + article + noun + " in " + b).wanting == "refused: leaves_not_named");
+          CHECK(read_of(book, lacks + b3 + " and " + article + noun).wanting == "refused: leaves_not_named");
+        }
+        for (std::string const noun : {"leaf", "blank leaf", "single leaf", "blank"}) {
+          CAPTURE(noun);
+          for (std::string const& name : {" (" + b3 + ")", " " + b3, ", " + b3, ": " + b3}) {
+            CAPTURE(name);
+            CHECK(read_of(book, lacks + article + noun + name).wanting == "wants " + b3);
+          }
+        }
+        for (std::string const noun : {"gathering", "quire", "whole quire"})
+          CHECK(read_of(book, lacks + article + noun + " (" + b + ")").wanting == "wants " + b);
+        CHECK(read_of(book, lacks + b3 + ", a blank").wanting == "wants " + b3);
+        CHECK(read_of(book, lacks + b3 + ", a blank leaf").wanting == "wants " + b3);
+        CHECK(read_of(book, lacks + article.substr(0, 1)).wanting == "wants " + article.substr(0, 1));
+      }
+    }
+  }
+}
+
+TEST_CASE("a word between numbers of leaves is no gathering of that name") {
+  for (std::string const formula : {"8°: a-k⁸ A-F⁸", "8°: a-k⁸", "8°: A-K⁸ L⁴", "2°: a-z¹⁰ A-Z¹⁰"}) {
+    CAPTURE(formula);
+    IdealCopy const book{*read_formula(formula)};
+    std::string const a = formula.find('a') != std::string::npos ? "a" : "A";
+    for (std::string const lacks : {"mancano cc. ", "mancano ff. ", "mancano carte ", "mancano le cc. ",
+                                    "mancano i ff. ", "faltan ff. ", "manquent les ff. ", "lacks ff. "}) {
+      CAPTURE(lacks);
+      for (std::string const joins : {" e ", " y ", " et ", " und ", " E "}) {
+        CAPTURE(joins);
+        CHECK(read_of(book, lacks + "3" + joins + "5").wanting == "wants " + a + "3, " + a + "5");
+        CHECK(read_of(book, lacks + "3, 5" + joins + "7").wanting == "wants " + a + "3, " + a + "5, " + a + "7");
+      }
+      for (std::string const to : {" a ", " al ", " bis "})
+        CHECK(read_of(book, lacks + "3" + to + "5").wanting == "wants " + a + "3-5");
+    }
+    CHECK(read_of(book, "lacks c. 10 leaves").wanting == "refused: leaves_not_named");
+    CHECK(read_of(book, "lacks c. 3 quires").wanting == "refused: leaves_not_named");
+  }
+}
+
+TEST_CASE("a gathering after a word for folios that is also a numeral is doubted") {
+  IdealCopy const book{*read_formula("8°: a-z⁸ A-Z⁸")};
+  for (std::string const word : {"f. ", "ff. ", "fol. ", "fols. ", "folio "})
+    for (std::string const run : {"I-III", "i-iii", "V-VIII", "v-viii", "I", "C", "L", "v", "x", "X and XI"}) {
+      auto const list = "lacks " + word + run;
+      CAPTURE(list);
+      auto const read = read_of(book, list);
+      CHECK((!read.doubts.empty() || read.wanting.starts_with("refused")));
+    }
+}

@@ -13,6 +13,7 @@
 /// meant, and are refused.
 #pragma once
 
+#include <bifolium/copy/detail/article_or_name.hpp>
 #include <bifolium/copy/detail/bound_elsewhere.hpp>
 #include <bifolium/copy/detail/content_words.hpp>
 #include <bifolium/copy/detail/count_before_names.hpp>
@@ -39,6 +40,7 @@ class LeavesReader {
   StatesInList states_{list_};
   CountBeforeNames count_{list_};
   NameOrWord names_{list_};
+  ArticleOrName articles_{list_};
   BoundElsewhere bound_{list_, runs_, states_};
   bool named_{};     // the item is the gathering &, or e, and joins nothing
   bool leaf_said_{}; // a word for leaves stands before the item: leaf A8
@@ -98,14 +100,31 @@ class LeavesReader {
     return numbered_.read(word, head, range ? std::optional{cursor.rest()} : last, word_for_leaves_, leaf_said_);
   }
   /// Takes "to" and the word after it, B3 to 6. Returns no value if there is none.
-  std::optional<std::string_view> take_end(TextCursor& cursor) {
+  std::optional<std::string_view> take_end(TextCursor& cursor, bool number) {
     auto after = cursor;
     if (!after.take_blanks()) return std::nullopt;
     auto const word = after.take_until(is_between_items);
-    if (!is_word_of_run(word) || !after.take_blanks() || names_gathering(list_.book, word)) return std::nullopt;
+    if (!is_word_of_run(word) || !after.take_blanks()) return std::nullopt;
+    if (names_gathering(list_.book, word) && !(number && after.at_digit())) return std::nullopt; // ff. 3 a 5
     auto const end = take_until_beside_names(after, is_between_items);
     cursor = after;
     return end;
+  }
+  /// Returns true for a word such as e between numbers of leaves, cc. 3 e 5, be it also a gathering. After a comma it may be
+  /// the gathering, and is doubted.
+  [[nodiscard]] bool joins_numbers_of_book(std::string_view word, TextCursor after) {
+    bool const joins = word.size() == 1 && (is_joining_word(word) || word == "E" || word == "Y");
+    if (!joins || list_.figures != FiguresAfter::of_book || !after.take_blanks() || !after.at_digit()) return false;
+    auto const before = list_.text.substr(0, list_.position(word)).find_last_not_of(' ');
+    bool const parted = before != std::string_view::npos && (list_.text[before] == ',' || list_.text[before] == ';');
+    if (parted && names_gathering(list_.book, word)) list_.doubt(word, Problem::name_in_two_ways);
+    return true;
+  }
+  /// Doubts a gathering after a word for leaves whose name is also a Roman numeral: ff. I-III are leaves 1 to 3.
+  void doubt_numeral(TextCursor after) {
+    auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one) || one == '.'; };
+    auto const word = take_until_beside_names(after, ends);
+    if (is_roman_numeral(word) && names_gathering(list_.book, word)) list_.doubt(word, Problem::name_in_two_ways);
   }
   /// Takes one word, or more that belong together: f. 3, B3 to 6.
   std::optional<Error> take_item(TextCursor& cursor) {
@@ -115,10 +134,12 @@ class LeavesReader {
     if (list_.figures != FiguresAfter::none && !at_number && cursor.at_digit() && counts_something(cursor))
       list_.figures = FiguresAfter::none;
     auto word = take_until_beside_names(cursor, is_between_items);
-    if (auto const leaf = at_number ? std::nullopt : names_.with_blank(word, cursor)) word = *leaf;
-    named_ = is_joining_word(word) && names_.is_gathering(word, cursor);
+    bool const joins_numbers = joins_numbers_of_book(word, cursor);
+    if (auto const leaf = at_number || joins_numbers ? std::nullopt : names_.with_blank(word, cursor)) word = *leaf;
+    named_ = !joins_numbers && is_joining_word(word) && names_.is_gathering(word, cursor);
+    if (joins_numbers) return states_.join(), std::nullopt;
     if (std::optional<Error> wrong; !at_number && names_.is_no_leaf(word, cursor, wrong)) return wrong;
-    auto const end = take_end(cursor);
+    auto const end = take_end(cursor, at_number || list_.figures == FiguresAfter::of_book);
     if (at_number) list_.figures = FiguresAfter::of_book, list_.last = LeafOfBook{};
     return item(word, end);
   }
@@ -169,12 +190,15 @@ class LeavesReader {
     auto const from = cursor.at();
     if (!take_words_before_name(cursor, list_.book)) return false;
     leaf_said_ = false;
+    bool folio = false; // the last word is f., fol. or the like
     TextCursor words{list_.text.substr(0, cursor.at()), from};
     for (words.take_blanks(); !words.at_end(); words.take_blanks()) {
       auto const word = words.take_until(is_space);
       leaf_said_ = leaf_said_ || is_leaf_noun(word);
       list_.only = list_.only || is_only_word(word);
+      folio = is_leaf_noun(word) && small_letter(word[0]) == 'f';
     }
+    if (folio) doubt_numeral(cursor);
     return true;
   }
   /// Reads one item after another up to the end of the cursor's text.
@@ -193,6 +217,7 @@ class LeavesReader {
         continue;
       }
       if (list_.wanting && take_content_before_leaf(cursor, list_.book)) continue;
+      if (articles_.take(cursor, wrong)) continue;
       if (take_words(cursor)) continue;
       wrong = take_item(cursor);
       leaf_said_ = false;
