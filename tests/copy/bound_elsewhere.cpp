@@ -160,7 +160,7 @@ TEST_CASE("whatever leaves are bound beside whichever, each is in the copy once"
   IdealCopy const book{*read_formula("8°: A-M⁸")};
   std::string const names = "ABCDEFGHIKLM";
   std::mt19937 random{20};
-  auto const any = [&](std::size_t size) { return static_cast<std::size_t>(random() % size); };
+  auto const any = [&](std::size_t size) -> std::size_t { return random() % size; };
   for (int round = 0; round < 2000; ++round) {
     std::string text = round % 2 == 0 ? "complete; " : "";
     for (std::size_t i = 0; i < names.size(); ++i) {
