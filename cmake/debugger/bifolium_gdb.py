@@ -225,13 +225,13 @@ class Formula:
 
     def to_string(self):
         of = self.value
-        book_format = optional(of["format_"])
+        book_format = optional(of["format_"]["value"])
         text = f"{shown(book_format)}: " if book_format is not None else ""
         text += " ".join(shown(run) for run in elements(of["runs_"]))
         changes = sum(1 for _ in elements(of["changes_"]))
         if changes:
             text += f" with {changes} change" + ("s" if changes > 1 else "")
-        return f"{text}; {int(of['leaves_'])} leaves"
+        return f"{text}; {int(of['leaves_']['value'])} leaves"
 
     def children(self):
         for name in ("changes_", "notes_", "warnings_"):

@@ -118,7 +118,8 @@ TEST_CASE("half-sheets take half the paper, and an odd copy a sheet of its own")
   CHECK(plan.formes() == 1);
   CHECK(plan.sheets_for(500) == 250);
   CHECK(plan.sheets_for(501) == 251);
-  CHECK_FALSE(plan.sheets_for(INT64_MAX));
+  CHECK(plan.sheets_for(INT64_MAX) == INT64_MAX / 2 + 1);
+  CHECK_FALSE((*arrange(of("8_octavo"), {32, 0})).sheets_for(INT64_MAX)); // of two sheets each
 }
 
 TEST_CASE("no way of arranging takes less paper or, at that paper, fewer formes") {

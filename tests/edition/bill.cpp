@@ -295,8 +295,13 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
   heavy.weight_of_ream = Fraction{};
   CHECK(reckon(heavy).error().problem == Problem::not_positive);
   heavy.weight_of_ream = 1;
+  // overs of less than a copy are a copy, however little less than one they are
+  heavy.overs_percent = Fraction{1, 1'000'000};
+  auto const of_one_copy = *reckon(heavy);
   heavy.overs_percent = Fraction{1, INT64_MAX};
-  CHECK(reckon(heavy).error().problem == Problem::result_too_large);
+  CHECK((*reckon(heavy)).sheets.stated == of_one_copy.sheets.stated);
+  heavy.overs_percent = 0;
+  CHECK((*reckon(heavy)).sheets.stated < of_one_copy.sheets.stated);
   // each count of a ream, and no more good sheets in it than sheets
   auto const of_ream = [](ReamCount const& ream) { return reckon({.pages = 16, .copies = 1000, .ream = ream}); };
   for (auto const wrong : {0, -1})

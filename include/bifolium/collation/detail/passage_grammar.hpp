@@ -105,7 +105,7 @@ private:
   /// Returns true if the words, once their tags are left out, state no extent or have gatherings after them: 12 leaves <sup>x,
   /// h</sup>⁸. Such text is neither words nor gatherings.
   [[nodiscard]] constexpr bool reads_otherwise(std::uint32_t from, std::uint32_t to) {
-    if (!may_have_markup(text_.substr(0, to))) return false;
+    if (!may_have_markup(text_.substr(from, to - from))) return false;
     bool const extent = this->is_extent(c_);
     return with_stored_words(text_.substr(from, to - from), [&](std::string_view words) {
       auto const text = text_;
