@@ -233,7 +233,7 @@ TEST_CASE("a letter that the alphabet does not have is not thrown out with anoth
   CHECK((*read_formula("8°: A-L8 (−J3)")).leaves() == 87); // I and J are one letter
 }
 
-TEST_CASE("plates after a plus are no leaves of a gathering") { // common practice, no source
+TEST_CASE("plates after a plus are not leaves of a gathering") { // common practice, no source
   for (std::string const number : {"", "2 ", "a ", "two ", "12 "})
     for (std::string const how : {"", "folding ", "engraved ", "unsigned ", "leaves of ", "large folding "})
       for (std::string const plates : {"plate", "plates", "map", "maps", "portrait", "engravings", "table",
@@ -263,7 +263,7 @@ TEST_CASE("plates after a plus are no leaves of a gathering") { // common practi
 }
 
 TEST_CASE(
-    "a letter after a plus that the alphabet does not have is no leaf") { // STCV: letters beyond the 23 are stated
+    "a letter after a plus that the alphabet does not have is not a leaf") { // STCV: letters beyond the 23 are stated
   for (std::string const run : {"8°: A-Z8", "4°: B-Y4", "8°: a-z8"})
     for (std::string const letter : {"J", "U", "W", "j", "u", "w"})
       for (std::string const more : {"", ", A1 title", "; in red"}) {

@@ -150,7 +150,7 @@ TEST_CASE("leaves bound elsewhere are there, with a doubt where the list does no
   CHECK(misbound_leaf->warnings()[0].place->column == 14);
   // of a copy of which nothing else is said, the rest is taken to be there
   CHECK(has_doubt(*read_leaves_present(book, "B3 bound after B6"), Problem::only_states_of_leaves));
-  // the place is no leaf of the book, and the words are of the binding
+  // the place is not a leaf of the book, and the words are of the binding
   CHECK(read_leaves_present(book, "B3 bound after M2").error().problem == Problem::gathering_not_in_book);
   CHECK_FALSE(read_leaves_present(book, "B3 bound in vellum"));
   CHECK_FALSE(read_leaves_present(book, "π-L, bound in 1750"));

@@ -160,7 +160,7 @@ TEST_CASE("no run of a book is read backwards") { // the order of leaves is that
   }
 }
 
-TEST_CASE("an article before a word for leaves is no gathering of that name") {
+TEST_CASE("an article before a word for leaves is not a gathering of that name") {
   for (std::string const formula : {"8°: a-k⁸ A-F⁸", "8°: a-k⁸", "8°: A-K⁸ L⁴", "2°: a-z¹⁰ A-Z¹⁰", "4°: π² A-K⁸ L⁴"}) {
     CAPTURE(formula);
     IdealCopy const book{*read_formula(formula)};
@@ -195,7 +195,7 @@ TEST_CASE("an article before a word for leaves is no gathering of that name") {
   }
 }
 
-TEST_CASE("a word between numbers of leaves is no gathering of that name") {
+TEST_CASE("a word between numbers of leaves is not a gathering of that name") {
   for (std::string const formula : {"8°: a-k⁸ A-F⁸", "8°: a-k⁸", "8°: A-K⁸ L⁴", "2°: a-z¹⁰ A-Z¹⁰"}) {
     CAPTURE(formula);
     IdealCopy const book{*read_formula(formula)};

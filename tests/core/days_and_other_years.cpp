@@ -32,7 +32,7 @@ void check_year_before_day(std::string const& text, int year) {
 }
 } // namespace
 
-TEST_CASE("a day before die, mensis and the month is no part of the year") {
+TEST_CASE("a day before die, mensis and the month is not a part of the year") {
   Numeral const years[]{{"MDXX", 1520},       {"M.D.XX", 1520},       {"M. D. XX", 1520},  {"M D XX", 1520},
                         {"MCCCC.LXXX", 1480}, {"M.CCCC.XC", 1490},    {"M.cccc.xc", 1490}, {"MCCCCLXXXX", 1490},
                         {"Mccccxc", 1490},    {"M.CCCC.LXXXX", 1490}, {"M.D.L", 1550},     {"CIƆ IƆ XX", 1520}};

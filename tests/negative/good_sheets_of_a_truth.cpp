@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// That there are good sheets is no number of them.
+// Whether there are good sheets does not say how many.
 // says: a whole number is wanted: the meaning of a bool or a char would be lost
 #include <bifolium/paper.hpp>
 using namespace bifolium;

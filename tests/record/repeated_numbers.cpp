@@ -40,7 +40,7 @@ TEST_CASE("the letters after a repeated number count its pages, in every form") 
   CHECK(extent_line(*read_extent("1-24, 24bis, 25-60 p.")) == "24, 24a, 25-60 p.");
 }
 
-TEST_CASE("a letter directly after a number is no numeral") {
+TEST_CASE("a letter directly after a number is not a numeral") {
   for (std::string const letter : {"c", "d", "i", "x", "m", "cd"})
     for (auto const& text : {"1-24, 24a-25" + letter + ", 26-60 p.", "1-24, 24" + letter + ", 25-60 p."}) {
       INFO(text);

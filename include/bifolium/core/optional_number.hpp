@@ -25,7 +25,7 @@ constexpr bool same_optional(std::optional<One> const& one, std::optional<Other>
 }
 } // namespace detail
 
-/// A whole number that may not be known: std::optional<Integer>, but that what is no whole number is refused with a
+/// A whole number that may not be known: std::optional<Integer>, but that what is not a whole number is refused with a
 /// sentence, and that a number must fit.
 template <std::integral Integer> class OptionalNumber {
   std::optional<Integer> number_{};

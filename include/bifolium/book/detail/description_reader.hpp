@@ -115,7 +115,7 @@ class DescriptionReader : NumberFieldReader {
     return true;
   }
   /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name
-  /// more pages, so that the number of them is not known. After a number of volumes alone they may do so behind a colon.
+  /// more pages, so that the number of them is not known. After a number of volumes alone they may do so after a colon.
   bool after_extent(TextSpan span, bool volumes_alone) {
     auto const text = texts_.pagination;
     if (volumes_alone && names_pages(span.of(text))) return pages_unread(span);

@@ -71,7 +71,7 @@ private:
       bool const stated = p.gatherings || p.sheets;
       auto const w = word(c);
       if (w.empty()) {
-        auto const before = this->at(c.token.from - 1); // the 3 of C3 is no number
+        auto const before = this->at(c.token.from - 1); // the 3 of C3 is not a number
         bool const apart = c.token.spaced || !(is_latin_letter(before) || static_cast<unsigned char>(before) >= 0x80);
         bool const number = c.is_flat_figure() && apart && !stated;
         if (number) p.number = c.token.value, p.quarters = 0, p.half = false, p.from = c.token.from;

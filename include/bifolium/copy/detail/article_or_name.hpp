@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// A letter that is an article before a word for leaves, and the gathering of that name: a leaf, a blank, i fogli. A quire
 /// that is wanting has no such word after its name, so beside one the letter is an article; and c. before a number of leaves
-/// is circa. What is then not named is no leaf of the list (common practice, no source).
+/// is circa. What is then not named is not a leaf of the list (common practice, no source).
 #pragma once
 
 #include <bifolium/copy/detail/count_before_names.hpp>

@@ -2,7 +2,7 @@
 /// A list that is a formula without raised figures: "π2 A-K8 L4". Card catalogues and dealers write the collation of a
 /// copy so, and every item of it is also the name of a leaf: π2 is the second leaf of π, or π in two leaves (common
 /// practice, no source). If each item has the number of the last leaf, and there are two or more, the numbers are taken
-/// for counts: few copies have the last leaves of several gatherings and no other leaf of them. A8 B8 C8 D1-8 is no other
+/// for counts: few copies have the last leaves of several gatherings and no other leaf of them. A8 B8 C8 D1-8 is not another
 /// case, since D1-8 is the whole of D either way, and neither is A8 B8 C8 D1-4 of a copy that ends early.
 #pragma once
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Words for other eras. The number before or after such a word is no year of ours, and nobody may take it for one.
+/// Words for other eras. The number before or after such a word is not a year of ours, and nobody may take it for one.
 /// Common practice, no source.
 #pragma once
 

@@ -185,7 +185,7 @@ class PaginationReader : PageSeparatorReader {
     if (auto error = plates(found); error || found) return error;
     if (!at_run() || size_follows()) return leave_rest();
     auto const here = cursor_.at();
-    if (letter && here > 0 && is_digit(cursor_.text()[here - 1])) // the d of 25d is no numeral
+    if (letter && here > 0 && is_digit(cursor_.text()[here - 1])) // the d of 25d is not a numeral
       return cursor_.error_from(here - 1, problem());
     auto error = run();
     if (error && unit_seen_ && extent_) return cursor_.go_to(here), leave_rest(); // "... p. [see note]"
