@@ -3,8 +3,10 @@
 # Front and back of every sheet to fold become pages of a PDF of the size of the paper; every other drawing a PNG that is not
 # blank. Of books read from right to left, which are mirror images, only the formes are rendered. Exit code 77 without rsvg-convert
 # (Debian: librsvg2-bin).
-#   tests/drawing/render.sh DIR
+#   tests/drawing/render.sh DIR [EVERY]
+# With EVERY 3 each third of the other drawings is rendered.
 set -eu
+every=${2:-1}
 command -v rsvg-convert >/dev/null || { echo "skipped: there is no rsvg-convert (Debian: apt-get install librsvg2-bin)"; exit 77; }
 cd "$1"
 trap 'rm -f sheets.pdf picture.png boxes.txt' EXIT
@@ -26,9 +28,11 @@ if grep -vE '^0 0 (595 841|841 595|61[12] 79[12]|79[12] 61[12])$' boxes.txt; the
 fi
 
 # Of this size a blank picture takes less than a thousand bytes.
-pictures=0
+pictures=0 seen=0
 for picture in *-formes.svg *-paper.svg gathering-*.svg *-misread.svg *-steps-*.svg; do
   case $picture in *right-to-left-formes*) ;; *right-to-left*) continue ;; esac # of the mirrored ones, the formes
+  seen=$((seen + 1))
+  [ $((seen % every)) = 0 ] || continue
   rsvg-convert -z .3 -o picture.png "$picture"
   [ "$(wc -c <picture.png)" -gt 2000 ] || { echo "$picture: blank"; exit 1; }
   pictures=$((pictures + 1))
