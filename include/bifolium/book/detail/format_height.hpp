@@ -21,54 +21,18 @@ public:
 
   /// A height that was not measured to the millimetre is of the binding as often as of the leaf, and accuses a format only
   /// where the leaf is too high even without a cover: 38 cm of a duodecimo, which may be a folio or 18 cm. The leaf is
-  /// taken as low as such a height allows; of its width nothing is asked.
-  void too_high_for_format(Format stated, LeafEvidence seen) {
+  /// taken as low as such a height allows.
+  void too_high_for_format(Format stated, LeafEvidence const& seen) {
     auto const leaf = book_.height->value.above - (book_.binding ? 0 : SizeStatement::most_of_binding);
-    if (leaf <= 0) return;
-    seen.height = millimetres{leaf}, seen.width = std::nullopt;
-    seen.rounded_up_to = millimetres{0.0}, seen.of = MeasureOf::leaf;
-    auto const observation = observe(seen);
-    if (!observation) return;
-    auto const inference = infer_format(*observation);
-    if (inference.candidates.empty() || inference.mixed) return;
-    auto const& best = inference.candidates.front();
-    auto const* const here = candidate_of(inference, *stated.leaves_to_sheet());
-    auto const odds = best.probability / probability(inference, *stated.leaves_to_sheet()) * format_wrong;
-    if (odds < look_again || best.kind->leaves >= *stated.leaves_to_sheet()) return;
-    auto const size = here == nullptr ? EvidenceKind::size : strongest_against(*here);
-    if (size != EvidenceKind::size) return;
-    auto const wrong = doubted(stated, seen, best);
-    add(FindingId::format_against_size, Severity::note, statement() | Field::height,
-        "the height is stated as '" + book_.height->text +
-            "'; a leaf so high, even if the cover was measured, is more often " +
-            std::string{best.format.symbol().view()} + " than " + std::string{stated.symbol().view()} +
-            likelier_wrong(wrong, stated, best.format),
-        "the format and the height: one of the two is probably a slip", named(wrong));
+    if (leaf > 0) hold_against(stated, seen, millimetres{leaf}, true);
   }
-
   /// The other side: 13 cm of a folio. A cover is higher than its leaf, so that the leaf is taken as high as the height
   /// allows. Leaves are trimmed, and those of books that are broader than high are low.
-  void too_low_for_format(Format stated, LeafEvidence seen) {
+  void too_low_for_format(Format stated, LeafEvidence const& seen) {
     bool const broad = book_.width && book_.width->value.above > book_.height->value.to;
     bool const later = book_.year && book_.year->value.to > last_of_hand_made_paper;
     if (stated.shape() != Shape::usual || broad || later) return;
-    seen.height = millimetres{book_.height->value.to}, seen.width = std::nullopt;
-    seen.rounded_up_to = millimetres{0.0}, seen.of = MeasureOf::leaf;
-    auto const observation = observe(seen);
-    if (!observation) return;
-    auto const inference = infer_format(*observation);
-    if (inference.candidates.empty() || inference.mixed) return;
-    auto const& best = inference.candidates.front();
-    auto const* const here = candidate_of(inference, *stated.leaves_to_sheet());
-    auto const odds = best.probability / probability(inference, *stated.leaves_to_sheet()) * format_wrong;
-    if (odds < look_again || best.kind->leaves <= *stated.leaves_to_sheet()) return;
-    if (here != nullptr && strongest_against(*here) != EvidenceKind::size) return;
-    auto const wrong = doubted(stated, seen, best);
-    add(FindingId::format_against_size, Severity::note, statement() | Field::height,
-        "the height is stated as '" + book_.height->text + "'; a leaf so low is more often " +
-            std::string{best.format.symbol().view()} + " than " + std::string{stated.symbol().view()} +
-            likelier_wrong(wrong, stated, best.format),
-        "the format and the height: one of the two is probably a slip", named(wrong));
+    hold_against(stated, seen, millimetres{book_.height->value.to}, false);
   }
 
   /// Adds a finding if no leaf of the format can be so high. The largest sheet of the tables before 1801, divided, gives the
@@ -99,6 +63,32 @@ public:
                       : "and a leaf of " + format + " is hardly ever so low"),
         "the format and the height: one of the two is probably a slip");
     return true;
+  }
+
+private:
+  /// Adds a finding if a leaf of this height is much more often of a larger format, where it is high, or of a smaller one.
+  /// Of its width nothing is asked.
+  void hold_against(Format stated, LeafEvidence seen, millimetres leaf, bool high) {
+    seen.height = leaf, seen.width = std::nullopt;
+    seen.rounded_up_to = millimetres{0.0}, seen.of = MeasureOf::leaf;
+    auto const observation = observe(seen);
+    if (!observation) return;
+    auto const inference = infer_format(*observation);
+    if (inference.candidates.empty() || inference.mixed) return;
+    auto const& best = inference.candidates.front();
+    auto const leaves = *stated.leaves_to_sheet();
+    auto const odds = best.probability / probability(inference, leaves) * format_wrong;
+    bool const larger = best.kind->leaves<leaves, smaller = best.kind->leaves> leaves;
+    if (odds < look_again || !(high ? larger : smaller)) return;
+    auto const* const here = candidate_of(inference, leaves);
+    if (here != nullptr && strongest_against(*here) != EvidenceKind::size) return;
+    auto const wrong = doubted(stated, seen, best);
+    add(FindingId::format_against_size, Severity::note, statement() | Field::height,
+        "the height is stated as '" + book_.height->text + "'; a leaf so " +
+            (high ? "high, even if the cover was measured," : "low") + " is more often " +
+            std::string{best.format.symbol().view()} + " than " + std::string{stated.symbol().view()} +
+            likelier_wrong(wrong, stated, best.format),
+        "the format and the height: one of the two is probably a slip", named(wrong));
   }
 };
 
