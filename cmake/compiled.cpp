@@ -6,9 +6,9 @@
 #endif
 
 // Declared in their own headers, defined here.
-#include <bifolium/book/detail/examine.hpp>
-#include <bifolium/book/detail/read_description.hpp>
-#include <bifolium/book/detail/sheets_of_book.hpp>
+#include <bifolium/book/detail/audit/examine.hpp>
+#include <bifolium/book/detail/reading/read_description.hpp>
+#include <bifolium/book/detail/sheets/sheets_of_book.hpp>
 #include <bifolium/collation/count.hpp>
 #include <bifolium/collation/detail/formula_reader.hpp>
 #include <bifolium/copy/detail/check_copy.hpp>

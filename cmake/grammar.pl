@@ -10,9 +10,9 @@ binmode STDERR, ':utf8';
 
 my $include = shift // die "perl grammar.pl INCLUDE\n";
 # in the order of reading: from the whole to its parts
-my @headers = ((map { "collation/detail/$_" } qw(grammar.hpp unplaced_grammar.hpp format_grammar.hpp volume_grammar.hpp appendix_grammar.hpp unsigned_leaves_grammar.hpp engraved_grammar.hpp element_reader.hpp count_reader.hpp)),
-    'leaf/counts_in_words.hpp', 'fold/read_gathered.hpp', (map { "collation/detail/$_" } qw(bracket_grammar.hpp change_grammar.hpp cancel_words.hpp insertion_grammar.hpp inserted_run_grammar.hpp leaf_pieces.hpp lacking_grammar.hpp identity_grammar.hpp wanting_grammar.hpp blank_words.hpp leaf_reader.hpp
-    passage_grammar.hpp)), 'leaf/signature_reader.hpp');
+my @headers = ((map { "collation/detail/$_" } qw(grammar/grammar.hpp grammar/unplaced_grammar.hpp grammar/format_grammar.hpp grammar/volume_grammar.hpp grammar/appendix_grammar.hpp grammar/unsigned_leaves_grammar.hpp grammar/engraved_grammar.hpp scan/element_reader.hpp scan/count_reader.hpp)),
+    'leaf/counts_in_words.hpp', 'fold/read_gathered.hpp', (map { "collation/detail/$_" } qw(grammar/bracket_grammar.hpp grammar/change_grammar.hpp words/cancel_words.hpp grammar/insertion_grammar.hpp grammar/inserted_run_grammar.hpp scan/leaf_pieces.hpp grammar/lacking_grammar.hpp grammar/identity_grammar.hpp grammar/wanting_grammar.hpp words/blank_words.hpp scan/leaf_reader.hpp
+    grammar/passage_grammar.hpp)), 'leaf/signature_reader.hpp');
 my %explained = (
   'letter' => 'A to Z or a to z', 'Greek letter' => 'α to ω or Α to Ω', 'Cyrillic letter' => 'а to я or А to Я, without Й',
   'Hebrew letters' => 'a number in Hebrew letters', 'Greek letter of its place' => 'α after a, β after b ... ψ after z',

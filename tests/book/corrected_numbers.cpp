@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // A number that a description corrects (21 [i.e. 12]) counts as the correct one, and is not corrected again. The books
 // are constructed.
-#include <bifolium/book/detail/likelihood.hpp>
-#include <bifolium/book/detail/page_places.hpp>
+#include <bifolium/book/detail/slips/likelihood.hpp>
+#include <bifolium/book/detail/slips/page_places.hpp>
 
 #include "book_of.hpp"
 

@@ -2,7 +2,7 @@
 // Which form of a slip is likelier than which. Source: the folding of a sheet, whose leaves come in pairs, so that odd
 // counts are of gatherings that were changed; and the distance between what is meant and what is written. The shares
 // are estimates: here is their order alone.
-#include <bifolium/book/detail/formula_slips.hpp>
+#include <bifolium/book/detail/slips/formula_slips.hpp>
 
 #include "book_of.hpp"
 

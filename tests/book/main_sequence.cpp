@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What the parts of a book say of a formula does not depend on how its runs are written: A-D⁴ E-G⁸ is the book that
 // A-D⁴ E-F⁸ G⁸ is. The formulas are those of tests/data; the divisions are constructed.
-#include <bifolium/book/detail/likelihood.hpp>
-#include <bifolium/book/detail/page_places.hpp>
+#include <bifolium/book/detail/slips/likelihood.hpp>
+#include <bifolium/book/detail/slips/page_places.hpp>
 
 #include "book_of.hpp"
 

@@ -2,7 +2,7 @@
 // Cancels that a description names in words. A cancel, or cancellans, is the leaf that was put in the place of another;
 // that is a word of the trade (common practice, no source). The texts are constructed; what they mean is read by hand.
 #include <bifolium/collation.hpp>
-#include <bifolium/collation/detail/words_of_change.hpp>
+#include <bifolium/collation/detail/words/words_of_change.hpp>
 
 #include "check.hpp"
 #include "collation/formula_laws.hpp"

@@ -2,6 +2,7 @@
 # The rules of the rooms, read from the headers:
 #   * includes run one way: a folder knows those before it and never those beside or after it;
 #   * what is in <folder>/detail/ is included by that folder alone, and by its tests;
+#   * where a detail/ has folders, they too know those before them alone, and nothing that lies beside them;
 #   * each header outside detail/ declares something that users may name.
 # fwd.hpp, which only declares, is open to all.
 #   cmake -DSOURCE=<repository> -P rooms.cmake
@@ -22,6 +23,26 @@ set(record core paper leaf fold imposition collation edition evidence)
 set(book core paper leaf fold imposition collation edition evidence copy record)
 set(explain core paper leaf fold imposition collation edition evidence copy record book)
 set(drawing core paper leaf fold imposition collation edition evidence copy record book explain)
+
+# the folders of a detail/
+set(collation_inside scan words resolve grammar)
+set(book_inside reading slips audit sheets)
+
+# What a header inside a detail/ includes from a place after its own. What lies in detail/ itself comes after all.
+function(look_inside folder place text result)
+  list(FIND ${folder}_inside "${place}" here)
+  set(wrong "")
+  string(REGEX MATCHALL "#include <bifolium/${folder}/detail/[^>]*\\.hpp>" includes "${text}")
+  foreach(include IN LISTS includes)
+    string(REGEX REPLACE "#include <bifolium/${folder}/detail/([a-z_]*)/?[^>]*>" "\\1" from "${include}")
+    list(FIND ${folder}_inside "${from}" there)
+    if(there EQUAL -1 OR there GREATER here)
+      string(REGEX REPLACE "#include <bifolium/([^>]*)>" "\\1" header "${include}")
+      list(APPEND wrong ${header})
+    endif()
+  endforeach()
+  set(${result} "${wrong}" PARENT_SCOPE)
+endfunction()
 
 # What a text includes against the first two rules, if it belongs to `folder`.
 function(look folder text result)
@@ -55,10 +76,14 @@ function(public_part text result)
   set(${result} "${text}" PARENT_SCOPE)
 endfunction()
 
-# the controls: includes against the rules, and a header with nothing for users
+# the controls: includes against the rules, inside a detail/ too, and a header with nothing for users
 look(edition "#include <bifolium/collation/formula.hpp>\n#include <bifolium/fold.hpp>\n#include <bifolium/fold/detail/a.hpp>\n#include <bifolium/fold/fold.hpp>\n#include <bifolium/edition/detail/b.hpp>" wrong)
 if(NOT wrong STREQUAL "collation/formula.hpp;fold.hpp;fold/detail/a.hpp")
   message(FATAL_ERROR "what includes sideways, or another folder's detail/, is not found: ${wrong}")
+endif()
+look_inside(collation words "#include <bifolium/collation/detail/scan/a.hpp>\n#include <bifolium/collation/detail/grammar/b.hpp>\n#include <bifolium/collation/detail/c.hpp>\n#include <bifolium/collation/detail/words/d.hpp>" wrong)
+if(NOT wrong STREQUAL "collation/detail/grammar/b.hpp;collation/detail/c.hpp")
+  message(FATAL_ERROR "what a folder inside detail/ includes from after it is not found: ${wrong}")
 endif()
 set(shut "// x\n#pragma once\nnamespace bifolium {\ninline namespace v0 {\nnamespace detail {\nint f(){}\n} // namespace detail\n")
 public_part("${shut}} // namespace v0\n}" nobody)
@@ -80,6 +105,14 @@ foreach(folder IN LISTS folders)
     string(REPLACE ";" ":" text "${text}") # a list to CMake otherwise
     string(REGEX REPLACE "[][]" "" text "${text}")
     look(${folder} "${text}" wrong)
+    if(header MATCHES "/detail/([a-z]+)/")
+      set(place ${CMAKE_MATCH_1})
+      if(NOT place IN_LIST ${folder}_inside)
+        message(FATAL_ERROR "${folder}/detail/${place}/ has no place yet: add it to ${folder}_inside")
+      endif()
+      look_inside(${folder} ${place} "${text}" inside)
+      list(APPEND wrong ${inside})
+    endif()
     foreach(other IN LISTS wrong)
       string(APPEND found "${header} includes ${other}\n")
     endforeach()

@@ -4,7 +4,7 @@
 /// of edits of the text as written, with its probability among all possible mistakes.
 #pragma once
 
-#include <bifolium/book/detail/text_edit.hpp>
+#include <bifolium/book/detail/slips/text_edit.hpp>
 #include <bifolium/book/field.hpp>
 #include <bifolium/book/slip_kind.hpp>
 #include <bifolium/core/text_place.hpp>

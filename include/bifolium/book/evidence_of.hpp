@@ -4,8 +4,8 @@
 #pragma once
 
 #include <bifolium/book/description.hpp>
-#include <bifolium/book/detail/formula_shape.hpp>
-#include <bifolium/book/detail/main_sequence.hpp>
+#include <bifolium/book/detail/slips/formula_shape.hpp>
+#include <bifolium/book/detail/slips/main_sequence.hpp>
 #include <bifolium/collation/count.hpp>
 #include <bifolium/evidence/seen.hpp>
 

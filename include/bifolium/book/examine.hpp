@@ -29,5 +29,5 @@ inline namespace v0 {
 } // namespace bifolium
 
 #ifndef BIFOLIUM_COMPILED
-#include <bifolium/book/detail/examine.hpp>
+#include <bifolium/book/detail/audit/examine.hpp>
 #endif

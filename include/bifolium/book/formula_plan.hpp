@@ -8,7 +8,7 @@
 /// states.
 #pragma once
 
-#include <bifolium/book/detail/sheet_units.hpp>
+#include <bifolium/book/detail/sheets/sheet_units.hpp>
 #include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/edition/bill.hpp>

@@ -24,5 +24,5 @@ inline namespace v0 {
 } // namespace bifolium
 
 #ifndef BIFOLIUM_COMPILED
-#include <bifolium/book/detail/read_description.hpp>
+#include <bifolium/book/detail/reading/read_description.hpp>
 #endif

@@ -65,5 +65,5 @@ inline namespace v0 {
 } // namespace bifolium
 
 #ifndef BIFOLIUM_COMPILED
-#include <bifolium/book/detail/sheets_of_book.hpp>
+#include <bifolium/book/detail/sheets/sheets_of_book.hpp>
 #endif

@@ -6,8 +6,8 @@
 #pragma once
 
 #include <bifolium/book/description.hpp>
-#include <bifolium/book/detail/main_sequence.hpp>
-#include <bifolium/book/detail/page_places.hpp>
+#include <bifolium/book/detail/slips/main_sequence.hpp>
+#include <bifolium/book/detail/slips/page_places.hpp>
 
 namespace bifolium {
 inline namespace v0 {

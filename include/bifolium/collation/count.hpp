@@ -5,7 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/count_sink.hpp>
-#include <bifolium/collation/detail/grammar.hpp>
+#include <bifolium/collation/detail/grammar/grammar.hpp>
 #include <bifolium/collation/detail/plain_text.hpp>
 #include <bifolium/core/character_references.hpp>
 #include <bifolium/core/expected.hpp>

@@ -8,8 +8,8 @@
 /// time and space that grow with the text of the formula; each question is then a search in sorted rows.
 #pragma once
 
-#include <bifolium/collation/detail/changed_gatherings.hpp>
-#include <bifolium/collation/detail/name_index.hpp>
+#include <bifolium/collation/detail/resolve/changed_gatherings.hpp>
+#include <bifolium/collation/detail/resolve/name_index.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/core/partition_point.hpp>

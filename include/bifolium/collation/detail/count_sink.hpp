@@ -2,8 +2,8 @@
 /// The sink of a formula that is counted and not stored.
 #pragma once
 
-#include <bifolium/collation/detail/found_change.hpp>
-#include <bifolium/collation/detail/found_run.hpp>
+#include <bifolium/collation/detail/scan/found_change.hpp>
+#include <bifolium/collation/detail/scan/found_run.hpp>
 #include <bifolium/collation/passage.hpp>
 #include <bifolium/fold/format.hpp>
 

@@ -2,11 +2,11 @@
 /// The sink that makes a `Formula` of what the grammar finds, and read_formula, which puts the two together.
 #pragma once
 
-#include <bifolium/collation/detail/grammar.hpp>
-#include <bifolium/collation/detail/identity_list.hpp>
-#include <bifolium/collation/detail/leaves_of_parts.hpp>
+#include <bifolium/collation/detail/grammar/grammar.hpp>
 #include <bifolium/collation/detail/plain_text.hpp>
-#include <bifolium/collation/detail/stored_words.hpp>
+#include <bifolium/collation/detail/resolve/identity_list.hpp>
+#include <bifolium/collation/detail/resolve/leaves_of_parts.hpp>
+#include <bifolium/collation/detail/words/stored_words.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/core/merge_sort.hpp>
 

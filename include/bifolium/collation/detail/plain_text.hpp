@@ -9,8 +9,8 @@
 ///           | "last leaf blank" | leaf , " blank" ) , ")" ] ;
 #pragma once
 
-#include <bifolium/collation/detail/found_change.hpp>
-#include <bifolium/collation/detail/scan_plain.hpp>
+#include <bifolium/collation/detail/scan/found_change.hpp>
+#include <bifolium/collation/detail/scan/scan_plain.hpp>
 #include <bifolium/core/limits.hpp>
 
 namespace bifolium {

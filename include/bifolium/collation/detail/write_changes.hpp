@@ -3,8 +3,8 @@
 /// read it again: a list names its gathering once.
 #pragma once
 
-#include <bifolium/collation/detail/blank_words.hpp>
-#include <bifolium/collation/detail/leaf_reader.hpp>
+#include <bifolium/collation/detail/scan/leaf_reader.hpp>
+#include <bifolium/collation/detail/words/blank_words.hpp>
 #include <bifolium/collation/detail/write_insertions.hpp>
 
 namespace bifolium {

@@ -3,7 +3,7 @@
 /// the name after the one before, are written as one run.
 #pragma once
 
-#include <bifolium/collation/detail/found_run.hpp>
+#include <bifolium/collation/detail/scan/found_run.hpp>
 #include <bifolium/collation/detail/write_mark.hpp>
 #include <bifolium/collation/formula.hpp>
 

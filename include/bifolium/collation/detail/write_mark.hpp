@@ -2,7 +2,7 @@
 /// Writes marks and counts in the notations of formulas: with raised digits, in plain characters, in HTML, in TEI.
 #pragma once
 
-#include <bifolium/collation/detail/scan_plain.hpp>
+#include <bifolium/collation/detail/scan/scan_plain.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/raised.hpp>

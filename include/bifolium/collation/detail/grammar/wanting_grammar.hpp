@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: MIT
+/// Reads changes that are written in words, (M8 blank and wanting), or without parentheses, A⁸ −A8, A⁸ A3 ±. There is
+/// always a warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
+///
+///   wanting = [ "?" ] , ( leaf , { join , leaf } | counted from the end ) , is wanting
+///           | ( loss word | wanting word ) , [ [ "the" ] , blank word ] , ( counted from the end , [ blank word ] , [ leaf ]
+///             | leaf , { join , leaf } ) , [ is wanting ] ;
+///   counted from the end = [ "the" ] , ( "last" | "final" ) , [ number ] , [ leaf word ] ;
+///   loss word = "less" | "minus" | "without" ;
+///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | is )
+///              , { is wanting } ;
+///   wanting word = "want" | "wants" | "wanting" | "lack" | "lacks" | "lacking" ;
+///   outside = ( "−" | "-" | "±" | loss word | wanting word ) , ( leaf | range ) , { joint , ( leaf | range ) }
+///           | leaf , "±" | "±" ;
+///
+/// Leaves that are deleted already may be named again in words: A⁴(−A1) B-C⁴; lacking A1, presumably blank. This is kept as
+/// a note. (common practice, no source)
+#pragma once
+
+#include <bifolium/collation/detail/grammar/change_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+using namespace std::string_view_literals;
+
+template <class Sink> class WantingGrammar : protected ChangeGrammar<Sink> {
+protected:
+  using Base = ChangeGrammar<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::text_, Base::at, Base::cursor, Base::word, Base::leaf_name, Base::c_;
+  using Kind = Change::Kind;
+
+  /// Reads the contents of a parenthesis that says in words that leaves are wanting. Returns false if it says something
+  /// else. `again`: it is read only if all these leaves are deleted already.
+  constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end, bool again = false) {
+    if (!this->words_in_text().absence) return false;
+    Wanting found;
+    found.c = cursor(from, end);
+    if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
+    bool const lacks = ChangeSigns::is_loss_before(word(found.c)); // lacks the last leaf
+    if (lacks) found.c = after(found.c, word(found.c), end), take_blank_before(found, end);
+    if (!take_last(found, end, lacks) && ((lacks && !again && found.blank_to == 0) || !take_leaves(found, end)))
+      return false;
+    auto const words = found.c.token.from;
+    if (!take_words(found, end, lacks)) return false;
+    if (are_deleted(found)) return this->note(from, end, ChangeForm::Separator::opens, {}, true);
+    if (again) return false;
+    warn(Problem::wanting_read_as_deletion, from, end);
+    if (!found.page.empty())
+      warn(Problem::page_read_as_leaf, static_cast<std::uint32_t>(found.page.from),
+           static_cast<std::uint32_t>(found.page.to));
+    ChangeState s;
+    s.end = end;
+    for (std::size_t i = 0; i < found.all.size(); ++i) {
+      auto const& one = found.all[i];
+      auto const target = one.target();
+      if (!this->take_out(target, one.leaf, one.leaf, from, words)) return true;
+      if (!this->add_leaves(-1, from, words)) return true;
+      FoundChange change;
+      change.kind = Kind::deletion;
+      change.gathering = target.gathering;
+      change.first = change.last = one.leaf;
+      change.doubtful = found.doubtful;
+      this->send(s, change, from, words);
+    }
+    if (found.blank_to != 0 && !this->failed_)
+      this->note(found.blank_from, found.blank_to, ChangeForm::Separator::comma, this->deleted_before(s));
+    return true;
+  }
+  /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns
+  /// false if there is none.
+  constexpr bool change_outside() {
+    auto const from = c_.token.from;
+    auto const to = end_of_change();
+    if (to == 0) return false;
+    if (c_.at(TokenKind::letter)) {
+      auto const end = end_of_remark(to);
+      if (this->leaves_wanting(from, end, true)) return c_ = cursor(end), true;
+    }
+    warn(Problem::change_outside_parentheses, from, to);
+    c_ = cursor(to);
+    return this->changes(from, to);
+  }
+
+  /// Returns the position after words about blank leaves, which may follow a comma: lacking A1, presumably blank.
+  [[nodiscard]] constexpr std::uint32_t end_of_remark(std::uint32_t to) const {
+    auto c = cursor(to);
+    if (c.at(TokenKind::comma)) c.take();
+    for (auto w = word(c); is_blank_word(w) || is_doubting_word(w) || is_linking_word(w); w = word(c)) {
+      to = c.token.from + static_cast<std::uint32_t>(w.size());
+      c = cursor(to);
+    }
+    return to;
+  }
+
+private:
+  struct Wanting {
+    struct Leaf { // without initialisers, as SmallList requires
+      std::int64_t index, ordinal;
+      std::uint32_t run;
+      int leaves, leaf;
+      [[nodiscard]] constexpr Target target() const { return {{run, index}, ordinal, leaves, false}; }
+    };
+    TokenCursor c{};
+    SmallList<Leaf, 64> all;
+    std::uint32_t blank_from{}, blank_to{};
+    TextSpan page{}; // the first page that is named in the place of a leaf
+    bool doubtful{};
+
+    constexpr void add(Target const& in, int leaf) {
+      all.push_back({in.gathering.index, in.ordinal, in.gathering.run, in.leaves, leaf});
+    }
+  };
+
+  /// Returns true if all the leaves are deleted, and none is a cancel.
+  [[nodiscard]] constexpr bool are_deleted(Wanting const& found) const {
+    for (std::size_t i = 0; i < found.all.size(); ++i) {
+      auto const& one = found.all[i];
+      auto cancel = one.target();
+      cancel.ordinal = this->as_cancelled(cancel.ordinal);
+      if (!this->is_out(one.target(), one.leaf) || this->is_out(cancel, one.leaf)) return false;
+    }
+    return found.all.size() > 0;
+  }
+  /// Returns the cursor after the word at its position.
+  [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
+    return cursor(c.token.from + w.size(), end);
+  }
+  /// Takes "the blank" before the leaves: lacks the blank K8.
+  constexpr void take_blank_before(Wanting& found, std::uint32_t end) const {
+    auto c = found.c;
+    if (word(c) == "the") c = after(c, word(c), end);
+    auto const w = word(c);
+    if (!is_blank_word(w)) return;
+    found.blank_from = c.token.from;
+    found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
+    c = after(c, w, end);
+    auto const leaf = word(c);
+    found.c = leaf == "leaf" || leaf == "leaves" ? after(c, leaf, end) : c;
+  }
+  /// Takes "last leaf" or "last two leaves"; after "lacks" also "final blank leaf K8", where the leaf that is named is
+  /// meant. Returns false if there is no such text.
+  constexpr bool take_last(Wanting& found, std::uint32_t end, bool lacks) {
+    auto& c = found.c;
+    if (!c.at(TokenKind::letter)) return false;
+    TextCursor text{text_.substr(0, end), c.token.from};
+    auto const last = take_counted_leaves(text);
+    auto const target = this->last_gathering();
+    if (!last || last->first || last->leaves > target.leaves) return false;
+    c = cursor(text.at(), end);
+    if (lacks && last->leaves == 1) {
+      take_blank_before(found, end);
+      auto named = c;
+      if (named.at(TokenKind::comma)) named.take();
+      if (leaf_name(named, end).leaf > 0) return c = named, take_leaves(found, end);
+    }
+    for (int n = last->leaves; n-- > 0;) found.add(target, target.leaves - n);
+    return true;
+  }
+  constexpr bool take_leaves(Wanting& found, std::uint32_t end) {
+    auto& c = found.c;
+    auto target = this->last_gathering();
+    for (;;) {
+      auto const name = leaf_name(c, end);
+      if (!name.found || name.whole || name.leaf < 1) return found.all.size() > 0;
+      if (name.gathering_named) {
+        auto const named = this->find(name.key);
+        if (!named) return false;
+        target = *named;
+      }
+      auto const from = c.token.from;
+      c = cursor(name.end, end);
+      if (auto const page = this->take_page(c, name, end); page != 0 && found.page.empty()) found.page = {from, page};
+      auto last = name.leaf;
+      if (auto const to = this->range_end(c, end, name); to.found) last = to.leaf, c = cursor(to.end, end);
+      if (last > target.leaves) return false;
+      for (auto leaf = name.leaf; leaf <= last; ++leaf) found.add(target, leaf);
+      auto next = c;
+      if (!this->take_joint(next, end)) return true;
+      if (!leaf_name(next, end).found) return true;
+      c = next;
+    }
+  }
+  /// Takes the words after the leaves. Returns true if they say that the leaves are wanting, and perhaps blank.
+  constexpr bool take_words(Wanting& found, std::uint32_t end, bool wanting) const {
+    std::uint32_t both = 0; // where "both" stands, directly before
+    bool doubting = false;  // "probably" stands directly before
+    for (auto& c = found.c; !c.ended();) {
+      auto const w = word(c);
+      bool const stop = c.at(TokenKind::point) && c.ahead().is(TokenKind::end); // (K8 wanting.)
+      if (stop || c.at(TokenKind::comma) || c.at(TokenKind::question) || this->is_and_sign(c.token)) {
+        found.doubtful = found.doubtful || c.at(TokenKind::question);
+        c.take();
+        continue;
+      }
+      auto const says = absence_word(w).says;
+      bool const gone = says == Absence::wanting || says == Absence::removed;
+      bool const blank = is_blank_word(w), perhaps = is_doubting_word(w);
+      bool const both_of_them = w == "both" || w == "all";
+      if (!gone && !blank && !perhaps && w != "and" && !is_linking_word(w)) return false;
+      if (gone && doubting) found.doubtful = true; // and not in "presumably blank, lacking"
+      doubting = perhaps;
+      if (blank) {
+        found.blank_from = both != 0 ? both : c.token.from;
+        found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
+      }
+      both = both_of_them ? c.token.from : 0;
+      wanting = wanting || gone;
+      c = after(c, w, end);
+      if (blank && c.touches(TokenKind::point)) found.blank_to = c.token.to, c.take(); // bl.
+      if (perhaps && c.touches(TokenKind::point)) c.take();                            // prob.
+    }
+    return wanting;
+  }
+  /// Returns the position after a change that begins at the cursor, or 0 if there is none.
+  [[nodiscard]] constexpr std::uint32_t end_of_change() {
+    auto const t = c_.token;
+    auto const lost = t.is(TokenKind::letter) && may_begin_loss(t.from) ? word(c_) : std::string_view{};
+    bool const loss_word = ChangeSigns::is_loss_before(lost) && c_.token.spaced;
+    if (t.kind <= TokenKind::symbol && !loss_word && (!t.is(TokenKind::letter) || !this->has_cancel_sign())) return 0;
+    auto const size = static_cast<std::uint32_t>(text_.size());
+    if (t.is(TokenKind::plus_minus) && t.spaced) {
+      auto const next = c_.ahead();
+      if (next.spaced || next.is(TokenKind::end) || is_separator(next)) return t.to;
+    }
+    auto c = loss_word ? cursor(t.from + lost.size()) : c_;
+    bool const sign = loss_word || (is_loss(t) && t.spaced && !t.raised());
+    if (sign && !loss_word)
+      c.take();
+    else if (!sign && !t.is(TokenKind::letter))
+      return 0;
+    auto const name = leaf_name(c, size);
+    if (!name.found || !name.gathering_named || name.leaf < 1) return 0;
+    auto const target = this->find(name.key);
+    if (!target || name.leaf > target->leaves) return 0;
+    auto const end = cursor(name.end);
+    if (!sign) return end.at(TokenKind::plus_minus) && ChangeSigns::sign_follows(end) ? end.token.to : 0; // A3 ±
+    return end_of_leaves(name, *target);
+  }
+  /// Returns the position after a list of leaves that begins with this one: E7,8; E7 & 8; E7-8; E7, F2. A number alone
+  /// belongs to the list if it touches the comma, or after "and"; a leaf with its name, if the book has its gathering.
+  [[nodiscard]] constexpr std::uint32_t end_of_leaves(NamedLeaf name, Target target) {
+    auto const size = static_cast<std::uint32_t>(text_.size());
+    for (auto to = name.end;;) {
+      auto c = cursor(to);
+      if (auto const last = this->range_end(c, size, name); last.found && last.leaf <= target.leaves)
+        to = last.end, c = cursor(to);
+      bool const touching = c.touches(TokenKind::comma) || c.touches(TokenKind::point);
+      bool const conjoined = !c.at(TokenKind::comma) && !c.at(TokenKind::point);
+      if (!touching && !c.token.spaced) return to;
+      if (!this->take_joint(c, size)) return to;
+      bool const close = touching && !c.token.spaced;
+      auto const next = leaf_name(c, size);
+      if (!next.found || next.whole || next.leaf < 1) return to;
+      if (next.gathering_named) {
+        auto const found = this->find(next.key);
+        if (!found || !c.token.spaced) return to;
+        target = *found;
+      } else if (!close && !(conjoined && c.token.spaced))
+        return to;
+      if (auto const after = cursor(next.end); next.leaf > target.leaves || !ends_list(after))
+        return close ? next.end : to;
+      auto const key = name.key;
+      name = next;
+      if (!next.gathering_named) name.gathering_named = true, name.key = key;
+      to = next.end;
+    }
+  }
+  /// Returns true if what follows does not go on with words about another thing: & 2 unsigned leaves.
+  [[nodiscard]] constexpr bool ends_list(TokenCursor const& c) const {
+    auto const w = word(c);
+    return w.size() < 2 || w == "and" || this->is_range_word(w) || is_blank_word(w) || is_linking_word(w) ||
+           is_doubting_word(w) || !this->is_word(c.token.from);
+  }
+  /// Returns true if one of the words of loss can begin at this byte: most letters outside parentheses are marks.
+  [[nodiscard]] constexpr bool may_begin_loss(std::uint32_t i) const noexcept {
+    return (at(i) == 'l' || at(i) == 'm' || at(i) == 'w') && is_small(at(i + 1)) && is_small(at(i + 2));
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
