@@ -164,3 +164,32 @@ TEST_CASE("every kind of leaf is asked, also where no sheet fits") {
   CHECK(origins.size() == leaf_shapes().size());
   for (auto const& origin : origins) CHECK(origin.named.empty());
 }
+
+TEST_CASE("a broadside lies as its leaf does, and one as high as broad lies upright") {
+  // Catalogues give a width when it is greater than the height (DCRMR 6.24.333), so a square leaf is not oblong. Chain
+  // lines run along the short side of a sheet (Gaskell, A New Introduction to Bibliography). No other kind of leaf
+  // turns: its folds say how it is read.
+  auto const sizes = usable_for({1700, 1750}, Region::britain);
+  Sheet<millimetres> const any{300_mm, 400_mm};
+  for (double height = 200; height <= 900; height += 100)
+    for (double more : {-100.0, -1.0, -0.001, 0.0, 0.001, 1.0, 100.0}) {
+      LeafSize<millimetres> const leaf{millimetres{height}, millimetres{height + more}};
+      CAPTURE(height);
+      CAPTURE(more);
+      int broadsides = 0;
+      auto const origins = leaf_origins(leaf, sizes, loss_limits(LeafState::unknown));
+      for (std::size_t i = 0; i < origins.size(); ++i) {
+        auto const& kind = *origins[i].shape;
+        auto const uncut = leaf_size(kind.lay, any);
+        if (kind.leaves > 1) {
+          CHECK(uncut == leaf_size(leaf_shapes()[i].lay, any));
+          CHECK(kind.chain_lines == leaf_shapes()[i].chain_lines);
+          continue;
+        }
+        ++broadsides;
+        CHECK((uncut.width > uncut.height) == (more > 0));
+        CHECK(kind.chain_lines == (more > 0 ? ChainLines::vertical : ChainLines::horizontal));
+      }
+      CHECK(broadsides == 1);
+    }
+}
