@@ -117,3 +117,22 @@ TEST_CASE("the kinds of leaf that chain lines and the place of the mark leave to
   CHECK(together[{ChainLines::horizontal, MarkPlace::centre}] == Group{"1°"});
   CHECK(together.size() == 9);
 }
+
+TEST_CASE("a broadside is taken to lie as its leaf does, and one as high as broad to lie upright") {
+  // as in leaf_origin.cpp: a square leaf is not oblong, and chain lines run along the short side of a sheet
+  for (int height = 150; height <= 450; height += 50)
+    for (double more : {-50.0, -0.001, 0.0, 0.001, 50.0}) {
+      auto const inference = infer_format(*observe(
+          {.height = millimetres{height}, .width = millimetres{height + more}, .year = YearRange{1700, 1750}}));
+      CAPTURE(height);
+      CAPTURE(more);
+      int broadsides = 0;
+      for (auto const& candidate : inference) {
+        if (candidate.format != Format::of(1)) continue;
+        ++broadsides;
+        CHECK(candidate.kind->chain_lines == (more > 0 ? ChainLines::vertical : ChainLines::horizontal));
+        CHECK((candidate.uncut.width > candidate.uncut.height) == (more > 0));
+      }
+      CHECK(broadsides == 1);
+    }
+}
