@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/edition.hpp>
 
+#include "check.hpp"
+
 #include <cstdint>
-#include <doctest/doctest.h>
 #include <ostream>
 #include <random>
 #include <vector>
@@ -136,6 +137,26 @@ TEST_CASE("the copies that some sheets print are those for which one copy more t
   CHECK(copies_within({}, Plan{}, 1).error().problem == Problem::nothing_to_print);
   CHECK(copies_within({.overs_percent = -1}, plan, 1).error().problem == Problem::too_many_overs);
   CHECK(copies_within({}, plan, INT64_MAX).error().problem == Problem::result_too_large);
+}
+
+TEST_CASE("a plan of sheets without one in it takes no paper, so that no account is of its copies") {
+  for (int leaves = 1; leaves <= 128; ++leaves) { // any number of copies would take the same paper: none
+    Plan none;
+    none.leaves_to_sheet = leaves;
+    REQUIRE(none.sheets_for(750) == 0);
+    for (auto const& edition : {Edition{}, Edition{.overs_percent = 5}, Edition{.overplus = 7}}) {
+      auto const of_account = copies_of_account(edition, none, {.reams = 2});
+      REQUIRE_FALSE(of_account);
+      CHECK(of_account.error().problem == Problem::nothing_to_print);
+      CHECK(found_in(of_account.error()) == "plan");
+      for (std::int64_t const sheets : {0, 1, 1000}) {
+        auto const within = copies_within(edition, none, sheets);
+        REQUIRE_FALSE(within);
+        CHECK(within.error().problem == Problem::nothing_to_print);
+        CHECK(found_in(within.error()) == "plan");
+      }
+    }
+  }
 }
 
 #ifdef __SIZEOF_INT128__
