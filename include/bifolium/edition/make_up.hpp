@@ -45,12 +45,9 @@ template <int N> constexpr SheetMakeUp make_up(Fold<N> const& fold) {
           static_cast<std::uint8_t>(fold.gathering(g).leaves());
   }
   // leaves = press x two-forme sheets + press/2 x half-sheets, and the two kinds of sheets add up
-  result.workings = fold.sheets();
   auto const missing = result.leaves_to_press() * fold.sheets() - result.leaves();
-  if (missing > 0) {
-    result.half_workings = 2 * missing / result.leaves_to_press();
-    result.workings -= result.half_workings;
-  }
+  result.half_workings = 2 * missing / result.leaves_to_press();
+  result.workings = fold.sheets() - result.half_workings;
   return result;
 }
 
