@@ -59,14 +59,35 @@ TEST_CASE("a numeral before die is the year where the day comes after") {
   }
 }
 
+TEST_CASE("before die without a month the last number may be the day") {
+  for (std::string const end : {"", ".", ",", " "})
+    for (std::string const word : {"die", "dies", "mensis", "die mensis"})
+      for (std::string const stop : {". ", " "}) {
+        auto const text = "MDXX" + stop + "V. " + word + end;
+        INFO(text);
+        auto const date = read_date(text);
+        REQUIRE(date);
+        CHECK(date->years == YearRange{1520, 1525});
+        REQUIRE(date->warnings().size() == 1);
+        CHECK(date->warnings()[0].problem == Problem::year_with_day);
+        CHECK(date->warnings()[0].limit == 1520);
+      }
+  for (std::string const text : {"MDXXV die", "MDXXV. die", "MDXXV die Iovis", "MDXX. V. die Iovis"}) {
+    INFO(text);
+    CHECK(date_of(text).years == YearRange{1525});
+    CHECK(date_of(text).warnings().empty());
+  }
+}
+
 TEST_CASE("a year of another calendar falls in two of ours") { // DCRMR 5.23.31.6: 627 [1866 or 1867]
   struct Other {
     std::string year;
     int first;
   };
   for (auto const& [year, first] :
-       {Other{"5567", 1806}, Other{"567", 1806}, Other{"[5]567", 1806}, Other{"1222 H", 1807}, Other{"1222 H.", 1807},
-        Other{"A.H. 1201", 1786}, Other{"AH 1201", 1786}, Other{"1222", 1807}, Other{"an VII", 1798}})
+       {Other{"5567", 1806}, Other{"567", 1806}, Other{"[5]567", 1806}, Other{"(5)567", 1806}, Other{"1222 H", 1807},
+        Other{"1222 H.", 1807}, Other{"A.H. 1201", 1786}, Other{"AH 1201", 1786}, Other{"1222", 1807},
+        Other{"an VII", 1798}})
     for (std::string const joint : {"/", " or "})
       for (int const figures : {1, 2, 4}) {
         auto const second = std::to_string(first + 1).substr(4 - static_cast<std::size_t>(figures));

@@ -224,3 +224,120 @@ TEST_CASE("numerals of printers alone, without a year") { // the spellings of th
     CHECK(printed_numeral(text) == PrintedNumeral{value, text.size()});
   }
 }
+
+TEST_CASE("hundreds that a number before c multiplies, as French printers set them") { // common practice, no source
+  struct Hundreds {
+    std::string number;
+    int value;
+  };
+  for (auto const& [number, value] : {Hundreds{"iiii", 400}, Hundreds{"iiij", 400}, Hundreds{"v", 500},
+                                      Hundreds{"vi", 600}, Hundreds{"vj", 600}, Hundreds{"vii", 700}})
+    for (bool const capitals : {false, true}) {
+      if (capitals && number.back() == 'j') continue;
+      auto small = number;
+      for (auto& c : small) c = capitals ? capital_letter(c) : c;
+      for (std::string const head : {"M", "m.", "M. ", "Mil ", "mil."})
+        for (std::string const c : {"c", "^c", "ᶜ", "C"})
+          for (std::string const between : {"", ".", " ", ". ", " et ", " & "})
+            for (int const rest : {0, 4, 7, 34, 99}) {
+              if (rest == 0 && !between.empty()) continue;
+              auto const text = head + small + c + between + below_hundred(rest, true);
+              CAPTURE(text);
+              CHECK(year_of(text) == 1000 + value + rest);
+            }
+    }
+  for (std::string const text :
+       {"M.Vcter", "Mil", "mil quatre", "Mil D. Pedro", "mil C", "MXVc", "MIIIc", "MVcC", "Vc et vii"}) {
+    CAPTURE(text);
+    CHECK_FALSE(read_date(text));
+  }
+  // after a D the letters have their usual meaning
+  CHECK(year_of("MDVC") == 1595);
+  CHECK(year_of("M.D.VC") == 1595);
+  // a thousand in words before hundreds
+  for (std::string const word : {"Mil", "mil", "Mille", "mille", "Mill", "Millesimo", "millesimo"})
+    for (int const year : {1401, 1482, 1499, 1533})
+      for (std::string const between : {" ", ".", ". "}) {
+        auto const hundred = year < 1500 ? "CCCC" : "D";
+        auto const tail = below_hundred(year % 100, true);
+        auto const text = word + between + hundred + tail;
+        CAPTURE(text);
+        CHECK(year_of(text) == year);
+      }
+}
+
+TEST_CASE("numerals that are one character") {       // U+2160 to U+217F of the Unicode Standard: I to XII, L, C, D, M
+  auto const character = [](int place, bool small) { // three bytes of UTF-8
+    return std::string{"\xE2\x85"} + static_cast<char>((small ? 0xB0 : 0xA0) + place);
+  };
+  std::string const letters = "I...V....X..LCDM"; // the place of a letter in the row
+  for (int year = 1450; year < 2000; ++year)
+    for (bool const fours : {false, true})
+      for (bool const small : {false, true}) {
+        int const hundreds = year / 100 % 10, units = year % 10;
+        auto const head = "M" + (hundreds == 4 ? std::string{"CCCC"} : "D" + repeated("C", hundreds - 5));
+        std::string one, joined, apart;
+        for (char const letter : head + below_hundred(year % 100, fours))
+          one += character(static_cast<int>(letters.find(letter)), small);
+        for (char const letter : head + below_hundred(year % 100 - units, fours)) {
+          joined += character(static_cast<int>(letters.find(letter)), small);
+          apart += character(static_cast<int>(letters.find(letter)), small) + " ";
+        }
+        if (units > 0) joined += character(units - 1, small), apart += character(units - 1, small); // Ⅷ
+        CAPTURE(one);
+        CHECK(year_of(one) == year);
+        CHECK(year_of(joined) == year);
+        CHECK(year_of(apart) == year);
+        CHECK(year_of("[" + joined + "]") == year);
+      }
+  CHECK(year_of("ⅯⅮⅭⅫ") == 1612);
+  CHECK(year_of("ↀ ⅾ ⅽ vii") == 1607);
+  CHECK(year_of("ⅭⅠↃ.ⅠↃ.Ⅽ.ⅤⅡ") == 1607); // the turned C between them
+  for (std::string const text : {"Ⅷ", "ⅯⅧⅤ", "ⅮⅮ"}) {
+    CAPTURE(text);
+    CHECK_FALSE(read_date(text));
+  }
+}
+
+TEST_CASE("units taken from a hundred or from five hundred") { // constructed as MDIC and MDVC are
+  CHECK(year_of("MID") == 1499);
+  CHECK(year_of("MIID") == 1498);
+  for (int const hundreds : {5, 6, 7})
+    for (int units = 5; units <= 8; ++units) {
+      auto const text = "MD" + repeated("C", hundreds - 5) + below_hundred(units, true) + "C";
+      CAPTURE(text);
+      CHECK(year_of(text) == 100 * hundreds + 1100 - units);
+    }
+  for (std::string const text : {"MIIID", "MIDI", "MXID", "Mid", "mid", "MDVICI", "MDXVIC", "ID", "Im M.D. Jar"}) {
+    CAPTURE(text);
+    auto const date = read_date(text);
+    CHECK_FALSE((date && date->years && date->years->is_one_year() && date->years->from != 1500));
+  }
+}
+
+TEST_CASE(
+    "letters with full stops and blanks between take away as those with blanks do") { // common practice, no source
+  for (int year = 1501; year < 1900; ++year)
+    for (bool const fours : {false, true}) {
+      std::string apart;
+      for (char const c : "MD" + repeated("C", year / 100 % 10 - 5) + below_hundred(year % 100, fours))
+        apart.append(apart.empty() ? "" : ". ").push_back(c);
+      for (auto const& text : {apart, apart + ".", "[" + apart + ".]", apart + "., in 8vo"}) {
+        CAPTURE(text);
+        CHECK(year_of(text) == year);
+      }
+    }
+  struct WithName {
+    std::string text;
+    int year;
+  };
+  for (auto const& [text, year] : {WithName{"M. D. X. L. Torrentinus", 1540}, WithName{"M. D. X. C. Barker", 1590}}) {
+    CAPTURE(text);
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{year});
+    REQUIRE(date->warnings().size() == 1);
+    CHECK(date->warnings()[0].problem == Problem::year_clipped);
+  }
+  CHECK(year_of("M. D. X. X. I. V. Kal. Maii") == 1521); // the fifth day, and not 24
+}

@@ -3,7 +3,7 @@
 /// for 80. leaf/roman.hpp reads and writes the usual ones.
 #pragma once
 
-#include <bifolium/core/detail/imprint_numeral.hpp>
+#include <bifolium/core/detail/numeral_part.hpp>
 
 namespace bifolium {
 inline namespace v0 {

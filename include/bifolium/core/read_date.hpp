@@ -6,7 +6,7 @@
 /// Rules: DCRMR 5.23 (DCRM(B) 4D), ISBD 4.3.4, MARC 21 field 008.
 #pragma once
 
-#include <bifolium/core/detail/date_reader.hpp>
+#include <bifolium/core/detail/typed_figures.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -17,7 +17,7 @@ inline namespace v0 {
 /// no year of ours is beside it.
 /// Example: `(*read_date("MDCXII")).years == 1612`.
 [[nodiscard]] constexpr Expected<StatedDate> read_date(std::string_view text) {
-  return read_characters(text, [](std::string_view plain) { return detail::DateReader{plain}.read(); });
+  return read_characters(text, [](std::string_view plain) { return detail::date_of_characters(plain); });
 }
 
 } // namespace v0

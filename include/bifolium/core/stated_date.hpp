@@ -36,7 +36,7 @@ struct StatedDate {
   TextSpan read{};                ///< the part of the text that states the years
   std::vector<TextSpan> unread{}; ///< other words before, between and after, such as day, month and imprint
   /// Returns the doubts about the date: date_numerals_differ, several_dates, year_clipped,
-  /// year_with_day, circa_or_copyright.
+  /// year_with_day, typed_figures, circa_or_copyright.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
   /// Returns the doubts of a temporary date by value.
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }

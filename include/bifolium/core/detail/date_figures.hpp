@@ -31,7 +31,7 @@ protected:
     bool with_day{}; // true if its last letters may be the day: the years are then from the shorter one to the longer
   };
 
-  /// Digits, also across brackets that divide them (17[25]): their number and their value.
+  /// Digits, also across brackets that divide them (17[25], (5)367): their number and their value.
   struct Digits {
     int count{}, number{}, opened{};
     std::size_t to{};
@@ -44,8 +44,10 @@ protected:
     while (found.count < 6) {
       if (is_digit(byte(at)))
         found.number = found.number * 10 + (text_[at] - '0'), ++found.count;
-      else if (found.count > 0 && found.count < 4 && (byte(at) == '[' || byte(at) == ']') && is_digit(byte(at + 1)) &&
-               (byte(at) == '[' || found.opened + open > 0))
+      else if (found.count > 0 && found.count < 4 &&
+               (byte(at) == '[' ||
+                ((byte(at) == ']' || (byte(at) == ')' && found.count == 1)) && found.opened + open > 0)) &&
+               is_digit(byte(at + 1)))
         found.opened += text_[at] == '[' ? 1 : -1, found.parted = true;
       else
         break;

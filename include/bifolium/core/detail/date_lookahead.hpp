@@ -54,6 +54,7 @@ protected:
     for (auto const words : about_words) find_word(words, DateWord::about, at, found);
     find_word(words_of_another_year, at, found);
     find_word(parts_with_dates, at, found);
+    if (found.words == "mid" && is_numeral_mid(at)) return {};
     // mid-17th century, post-1640: no minus
     auto const hyphen = found.to > at && found.to == at + found.words.size() ? point(found.to) : CodePoint{};
     bool const half = found.says >= DateWord::early_half;
@@ -68,6 +69,14 @@ protected:
     bool const about = direction && word_about_at(after_blanks(found.to)); // after c. 1607
     bool const year_follows = about || stands_before_year(found.to) || (direction && month_at(after_blanks(found.to)));
     return year_follows ? found : WordAt{};
+  }
+  /// Returns true at MID for 1499, in capitals and before no number of a century.
+  [[nodiscard]] constexpr bool is_numeral_mid(std::size_t at) const {
+    auto end = cursor(at);
+    if (!end.take("MID")) return false;
+    end.take_dash();
+    end.take_blanks();
+    return !end.at_digit() && numeral_worth(point(end.at()).value) == 0;
   }
   /// Returns true before a word for `about` with a year after it.
   [[nodiscard]] constexpr bool word_about_at(std::size_t at) const {

@@ -74,7 +74,7 @@ protected:
       auto const named = day_before(after_blanks(byte(to) == '.' ? to + 1 : to));
       bool const day =
           year.to_first_blank > 0 && year.to_first_blank < year.bytes && year.year - year.before_blank <= named.most;
-      if (day) return Atom{.years = year.before_blank, .to = at + year.to_first_blank, .roman = true};
+      if (day && !named.unsure) return Atom{.years = year.before_blank, .to = at + year.to_first_blank, .roman = true};
       if (auto const shortest = year_before_day(at, year, named))
         return Atom{.years = {shortest, year.year}, .to = to, .roman = true, .with_day = true};
       return Atom{.years = year.year, .to = to, .roman = true, .initial = year.initial};

@@ -63,13 +63,24 @@ protected:
   struct DayBefore {
     int most{};
     bool stops{};
+    bool unsure{}; ///< no month says that it is a day: MDXX. V. die
   };
   /// Returns the day that can stand before the word at the position: at most 31 before a month, 19 before `Kal.`.
   [[nodiscard]] constexpr DayBefore day_before(std::size_t at) const {
     for (auto const& day : roman_days)
       if (cursor(at).take_in_any_case(day.word)) return {day.most, true};
     if (month_at(at) > 0) return {most_days_of_month, false};
-    return word_of_day_at(at) ? DayBefore{most_days_of_month, true} : DayBefore{};
+    if (word_of_day_at(at)) return {most_days_of_month, true};
+    return day_ends_at(at) ? DayBefore{most_days_of_month, true, true} : DayBefore{};
+  }
+  /// Returns true before `die` at the end of a statement, without a month.
+  [[nodiscard]] constexpr bool day_ends_at(std::size_t at) const {
+    for (std::string_view const word : {"die", "dies", "mensis", "die mensis"}) {
+      auto end = cursor(at);
+      if (!end.take_in_any_case(word) || word_goes_on(end.at())) continue;
+      if (numeral_ends(text_, end.at())) return true;
+    }
+    return false;
   }
   /// Returns true before `die Maii` or `die mensis Maii`, unless the number of the day comes after the month: mensis Maii
   /// die XX.

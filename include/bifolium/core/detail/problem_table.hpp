@@ -415,6 +415,8 @@ BIFOLIUM_PROBLEM(321, several_dates, "'{found}' is a second date, and the statem
 BIFOLIUM_PROBLEM(322, year_clipped, "'{found}' was read as {limit}")
 /// Doubtful: M. D. X. V. Kal. Maii, which is 1510 and a day, or 1515.
 BIFOLIUM_PROBLEM(334, year_with_day, "'{found}' may be a year, or the year {limit} with the day of the month: both were taken")
+/// Doubtful: I499, l607, 16o7.
+BIFOLIUM_PROBLEM(354, typed_figures, "'{found}' has letters where figures are expected: it was taken for {limit}")
 /// Doubtful: c1890.
 BIFOLIUM_PROBLEM(323, circa_or_copyright, "'{found}' was read as 'about'; c may also mean copyright")
 /// 1725 BC, AH 1221, -1725, with no year of our era beside it.
