@@ -356,10 +356,10 @@ TEST_CASE("a name that is also something else is doubted, and taken for the like
            {doubled, "wants ii", "wants 2i", 1},
            {doubled, "wants xx-zz", "wants 2x-2z", 1},
            {doubled, "wants aa, bb", "wants 2a-2b", 0}, // a has no leaf of that name
-           {doubled, "wants 1r", "wants a1", 0},
-           {doubled, "wants f. 2r", "wants a2", 0},
+           {doubled, "wants 1r", "wants a1", 1},
+           {doubled, "wants f. 2r", "wants a2", 1},
            {doubled, "wants f. 2r-3v", "wants a2, a3", 0},
-           {doubled, "wants leaf 2r", "wants a2", 1},
+           {doubled, "wants leaf 2r", "wants a2", 2},
            {doubled, "wants leaf 2a3", "wants 2a3", 0},
            {doubled, "wants leaves 2a-2c", "wants 2a-2c", 0},
            {doubled, "wants f. 2, 3", "wants a2, a3", 0},

@@ -4,6 +4,7 @@
 /// nothing, and alone they name no leaf.
 #pragma once
 
+#include <bifolium/copy/detail/sides_of_leaves.hpp>
 #include <bifolium/copy/detail/words_before_leaves.hpp>
 
 namespace bifolium {
@@ -31,18 +32,47 @@ inline constexpr char const* page_and_leaf_words[]{"p", "pp", "page", "pages", "
   if (cursor.take("pp.") || cursor.take("p.")) return cursor.at_digit(); // p.5
   return is_content_word(word) || number_of_word(word).has_value() || whole_number(word, 999'999'999).has_value();
 }
-/// Takes a remark in parentheses that says what is printed on the leaves before it: (title), (title page).
+/// Words between a side and what is said of it.
+inline constexpr char const* words_beside_side[]{"on", "with", "its", "the", "and", "au", "am", "of"};
+
+/// Takes words that say of the leaf before them that one side is blank: A1, verso blank; A1 (blank on verso).
+[[nodiscard]] inline bool take_blank_side(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  bool const round = c.take('(');
+  bool side = false, blank = false;
+  for (int words = 0; words < 5 && !(side && blank); ++words) {
+    c.take_blanks();
+    auto const word = without_point(c.take_until([](char32_t one) { return is_between_items(one) || one == ')'; }));
+    if (!side && word.size() > 1 && side_word(word) != LeafSide::not_said)
+      side = true;
+    else if (!blank && is_blank_word(word))
+      blank = true;
+    else if (!is_row(word, words_beside_side))
+      return false;
+  }
+  c.take_blanks();
+  if (!side || !blank || (round && !c.take(')'))) return false;
+  if (!c.at_end() && !is_between_items(c.character().value) && c.peek() != ')') return false;
+  cursor = c;
+  return true;
+}
+/// Takes a remark in parentheses that says what is printed on the leaves before it: (title), (title page), (title, verso blank).
 [[nodiscard]] inline bool take_content_remark(TextCursor& cursor) noexcept {
   auto c = cursor;
   if (!c.take('(')) return false;
+  bool side = false, blank = false;
   for (bool any = false;; any = true) {
     c.take_blanks();
     if (any && c.take(')')) break;
     auto word = c.take_until([](char32_t one) { return is_space(one) || one == ')'; });
-    while (word.ends_with('.') || word.ends_with(',')) word.remove_suffix(1);
-    bool const beside = is_row(word, words_beside_contents) || equal_in_any_case(word, "and");
-    if (!is_content_word(word) && !(any && beside)) return false;
+    while (word.ends_with('.') || word.ends_with(',') || word.ends_with(';')) word.remove_suffix(1);
+    bool const beside = is_row(word, words_beside_contents) || is_row(word, words_beside_side);
+    bool const is_side = any && word.size() > 1 && side_word(word) != LeafSide::not_said;
+    bool const is_blank = any && is_blank_word(word);
+    side = side || is_side, blank = blank || is_blank;
+    if (!is_content_word(word) && !is_side && !is_blank && !(any && beside)) return false;
   }
+  if (blank && !side) return false; // (title, blank): what is said of the leaf
   cursor = c;
   return true;
 }

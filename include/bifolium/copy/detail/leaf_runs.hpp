@@ -23,6 +23,8 @@ public:
     GatheringAt gathering{};
     bool doubtful{};
     bool also_leaf{}; // the name of the gathering is also that of a leaf: ii
+    LeafSide side{};
+    std::string_view word{};
     [[nodiscard]] bool gone() const noexcept { return leaf && numbers.to < numbers.from; }
   };
 
@@ -48,10 +50,21 @@ private:
     });
     return all.from + static_cast<std::int64_t>(before);
   }
-  [[nodiscard]] End end_of(LeafOfBook const& leaf, bool doubtful) const {
+  [[nodiscard]] End end_of(LeafOfBook const& leaf, bool doubtful, LeafSide side, std::string_view word) const {
     auto const number = list_.book.leaf_number(leaf);
     auto const from = number ? *number : next(leaf);
-    return {{from, number ? from : from - 1}, leaf, leaf.gathering, doubtful};
+    return {{from, number ? from : from - 1}, leaf, leaf.gathering, doubtful, false, side, word};
+  }
+  /// Notes the ends of the last item of which only one side is named.
+  void note_halves(End const& first, End const& last, bool run) {
+    bool const one = first.leaf && last.leaf && *first.leaf == *last.leaf;
+    bool const verso = first.side == LeafSide::verso, recto = last.side == LeafSide::recto;
+    if (!run || (one && first.side == last.side)) {
+      if (first.side != LeafSide::not_said) list_.leaves.add_half(*first.leaf, first.side, true, first.word);
+      return;
+    }
+    if (first.leaf && verso) list_.leaves.add_half(*first.leaf, first.side, false, first.word);
+    if (last.leaf && recto) list_.leaves.add_half(*last.leaf, last.side, true, last.word);
   }
   /// Returns the leaves of a gathering or insertion of this signature. `last` is the leaf before it in the list.
   [[nodiscard]] std::optional<End> whole_gathering(Signature const& mark, std::optional<LeafOfBook> const& last) {
@@ -139,19 +152,34 @@ public:
     if (auto const named = gathering_named(word, last)) return *named;
     auto const leaf =
         by_number_ ? find_reference(list_.book, "f." + std::string{word}) : find_reference(list_.book, word);
-    if (leaf) return end_of(leaf->doubtful ? names_.next(leaf->leaf, last) : leaf->leaf, leaf->doubtful);
+    if (leaf)
+      return end_of(leaf->doubtful ? names_.next(leaf->leaf, last) : leaf->leaf, leaf->doubtful, leaf->side, word);
     auto const mark = signature_of_text(word, list_.book.letters()); // 1A
     if (auto const named = mark ? whole_gathering(*mark, last) : std::nullopt) return *named;
     return list_.error(leaf.error().problem, word, leaf.error().limit);
   }
   /// Returns the end of a run such as A1-8 or a1-4: a number in the gathering or insertion of the first leaf.
-  [[nodiscard]] Expected<End> figure_end(LeafOfBook const& leaf, std::int64_t figure, std::string_view word) {
+  [[nodiscard]] Expected<End> figure_end(LeafOfBook const& leaf, std::int64_t figure, std::string_view word,
+                                         LeafSide side = LeafSide::not_said) {
     int most = 0;
-    if (auto const same = leaf_of_figure(list_.book, leaf, figure, most)) return end_of(*same, false);
+    if (auto const same = leaf_of_figure(list_.book, leaf, figure, most)) return end_of(*same, false, side, word);
     return list_.error(Problem::no_such_leaf, word, most);
+  }
+  /// Returns the second end of a run. It may be a number or a side alone, which go on from the first: B3r-5v, B3r-v.
+  [[nodiscard]] Expected<End> second_end(End const& first, std::string_view tail, std::string_view word) {
+    auto const figure = first.leaf && !by_number_ ? number_and_side(tail) : std::nullopt;
+    if (figure && !(figure->side != LeafSide::not_said && names_gathering(list_.book, tail)))
+      return figure_end(*first.leaf, figure->number, word, figure->side);
+    if (first.side == LeafSide::recto && side_word(tail) == LeafSide::verso) {
+      if (names_gathering(list_.book, tail)) list_.doubt(word, Problem::name_in_two_ways);
+      return end_of(*first.leaf, false, LeafSide::verso, word);
+    }
+    return end_of_run(tail, before(first));
   }
   /// Reads a leaf or a gathering, or from one to another if there is a tail.
   std::optional<Error> run(std::string_view word, std::string_view head, std::optional<std::string_view> tail) {
+    if (auto const number = number_and_side(head); number && number->side != LeafSide::not_said) // 10b-12
+      by_number_ = by_number_ || !names_gathering(list_.book, head);
     auto const first = end_of_run(head, list_.last);
     if (!first) {
       std::optional<Error> wrong;
@@ -159,19 +187,18 @@ public:
     }
     auto last = *first;
     if (tail) {
-      auto const figure = whole_number(*tail, most_figure);
-      auto const end =
-          figure && first->leaf ? figure_end(*first->leaf, *figure, word) : end_of_run(*tail, before(*first));
+      auto const end = second_end(*first, *tail, word);
       if (!end) return end.error();
       last = *end;
     }
-    auto const wrong = between(word, *first, last);
+    auto const wrong = between(word, *first, last, tail.has_value());
+    if (!wrong && by_number_) list_.figures = FiguresAfter::of_book; // 10b, 12
     if (!wrong && list_.leaves.item_from() < list_.leaves.item_to())
       list_.counts.add(form_of(*first, last, tail.has_value()), list_.leaves.item_from(), word);
     return wrong;
   }
   /// Adds the leaves from one end of a run to the other.
-  std::optional<Error> between(std::string_view word, End const& first, End const& last) {
+  std::optional<Error> between(std::string_view word, End const& first, End const& last, bool run) {
     if (first.doubtful || last.doubtful) doubt_of_several(word, first.gathering);
     if (first.also_leaf || last.also_leaf) list_.doubt(word, Problem::name_in_two_ways);
     if (goes_backwards(first, last)) return list_.error(Problem::run_goes_backwards, word);
@@ -183,6 +210,7 @@ public:
       spans[count++] = span_of_numbers(list_.book, first.numbers.from, last.numbers.to);
     if (last.gone() && last.leaf != first.leaf) spans[count++] = span_of_leaf(list_.book, *last.leaf);
     if (count > 0) list_.leaves.place({spans, count});
+    if (count > 0) note_halves(first, last, run);
     if (count > 0) list_.last = spans[count - 1].last;
     list_.figures = count > 0 && last.leaf ? FiguresAfter::of_leaf : FiguresAfter::none;
     list_.beside = list_.last;

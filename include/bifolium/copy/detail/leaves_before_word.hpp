@@ -35,7 +35,10 @@ inline constexpr std::string_view words_before_wanting_after[]{"is",   "are", "a
       joined = true;
       continue;
     }
-    bool const first = begins_name(word) || is_plural_blank_word(word), beside = !first && is_beside_leaf(word);
+    TextCursor side{word}; // A1 recto-A3 verso
+    bool const of_run = side_word(side.take_until(is_dash)) != LeafSide::not_said && side.at() > 1;
+    bool const first = begins_name(word) || is_plural_blank_word(word);
+    bool const beside = !first && (of_run || is_beside_leaf(word));
     if (!beside && named && !joined) group = here, named = false;
     if (!beside && !first) named = true;
     joined = joined && (beside || first);

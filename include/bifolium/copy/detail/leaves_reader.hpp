@@ -107,8 +107,9 @@ class LeavesReader {
     if (!is_word_of_run(word) || !after.take_blanks()) return std::nullopt;
     if (names_gathering(list_.book, word) && !(number && after.at_digit())) return std::nullopt; // ff. 3 a 5
     auto const end = take_until_beside_names(after, is_between_items);
+    auto const with_side = names_.with_side(end, number, after); // A1 verso to A3 recto
     cursor = after;
-    return end;
+    return with_side.value_or(end);
   }
   /// Returns true for a word such as e between numbers of leaves, cc. 3 e 5, be it also a gathering. After a comma it may be
   /// the gathering, and is doubted.
@@ -136,6 +137,7 @@ class LeavesReader {
     auto word = take_until_beside_names(cursor, is_between_items);
     bool const joins_numbers = joins_numbers_of_book(word, cursor);
     if (auto const leaf = at_number || joins_numbers ? std::nullopt : names_.with_blank(word, cursor)) word = *leaf;
+    if (auto const leaf = joins_numbers ? std::nullopt : names_.with_side(word, at_number, cursor)) word = *leaf;
     named_ = !joins_numbers && is_joining_word(word) && names_.is_gathering(word, cursor);
     if (joins_numbers) return states_.join(), std::nullopt;
     if (std::optional<Error> wrong; !at_number && names_.is_no_leaf(word, cursor, wrong)) return wrong;
@@ -165,6 +167,14 @@ class LeavesReader {
     in_remark_ = false;
     count_.check();
     cursor.go_to(close + 1);
+    return true;
+  }
+  /// Takes words that say what is printed on the leaves before them, or that one side of these is blank: A1 (title), A1 (verso
+  /// blank).
+  bool take_remark_on_leaf(TextCursor& cursor) {
+    bool const side = take_blank_side(cursor);
+    if (!side && !take_content_remark(cursor)) return false;
+    if (side && !list_.wanting) list_.leaves.say(list_.leaves.item_from(), LeafInCopy::original);
     return true;
   }
   /// Takes words that say of the copy that nothing else is wanting.
@@ -208,7 +218,7 @@ class LeavesReader {
     while (!wrong) {
       cursor.take_while(is_between_items);
       if (cursor.at_end()) return {};
-      if (list_.has_leaves() && take_content_remark(cursor)) continue;
+      if (list_.has_leaves() && take_remark_on_leaf(cursor)) continue;
       if (take_remark(cursor, wrong)) continue;
       if (list_.wanting && count_.take(cursor)) continue;
       if (take_words_on_copy(cursor) || take_damage(cursor, wrong) || bound_.take(cursor, wrong)) continue;
@@ -238,6 +248,8 @@ public:
   std::optional<Error> read(TextSpan passage, bool all_but) {
     TextCursor cursor{list_.text.substr(0, passage.to), passage.from};
     list_.only = false;
+    list_.leaves.close();
+    list_.passage_from = list_.leaves.size();
     if (auto const wrong = read_items(cursor)) return *wrong;
     count_.check();
     list_.leaves.give_state();
@@ -267,10 +279,24 @@ public:
       merge_sort(read.doubts, [](Error const& a, Error const& b) { return a.place < b.place; }); // the places rise
       auto const before = read.spans.size();
       list_.counts.expand(list_.book, read.spans);
-      if (read.spans.size() != before) parts_.forget_whole();
+      if (read.spans.size() != before) parts_.forget_whole(), list_.leaves.forget_halves();
     }
     parts_.settle(read.spans);
     return {};
+  }
+  /// Settles what a list that has ended says of one side of a leaf.
+  void settle_sides(LeavesPresent& read) {
+    auto const& halves = list_.leaves.halves();
+    if (halves.empty()) return;
+    SidesOfLeaves const sides{list_.book, halves, read.spans};
+    auto const before = read.doubts.size();
+    sides.doubt(read.spans, list_.wanting, [&](std::string_view word) {
+      auto const place = list_.doubt_places.place(list_.text, list_.position(word));
+      read.doubts.push_back(error_at(Problem::side_of_leaf, place, word));
+    });
+    if (read.doubts.size() != before)
+      merge_sort(read.doubts, [](Error const& a, Error const& b) { return a.place < b.place; });
+    read.spans = sides.settle(read.spans);
   }
   /// Returns true if every leaf of a list that has ended has a word for its state, and none is only named.
   [[nodiscard]] bool only_states(LeavesPresent const& read) const noexcept {

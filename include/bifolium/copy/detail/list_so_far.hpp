@@ -31,7 +31,8 @@ struct ListSoFar {
   bool only{};  ///< the list says that no other leaves are there
   PlacedLeaves leaves{};
   std::vector<MovedLeaves> moved{};
-  std::size_t moved_from{}; ///< where the last of these begin
+  std::size_t moved_from{};   ///< where the last of these begin
+  std::size_t passage_from{}; ///< where the spans of the passage begin
   std::vector<Error> doubts{};
   FlatCounts counts{};
   FiguresAfter figures{};

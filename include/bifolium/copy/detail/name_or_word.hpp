@@ -36,6 +36,15 @@ class NameOrWord {
     return take_until_beside_names(after, is_between_items);
   }
 
+  /// Takes a word for the side of the leaf before it. A letter alone may be the name of a gathering.
+  [[nodiscard]] bool take_side(TextCursor& cursor) const {
+    auto c = cursor;
+    auto const said = c.take_until([](char32_t one) { return is_between_items(one) || is_dash(one); });
+    auto const bare = said.find_first_of("()") == said.npos ? without_point(said) : said;
+    if (bare.size() < 2 || side_word(said) == LeafSide::not_said || names_gathering(list_.book, said)) return false;
+    return cursor = c, true;
+  }
+
 public:
   explicit NameOrWord(ListSoFar& list) : list_{list} {}
 
@@ -82,6 +91,35 @@ public:
     }
     if (leaf) list_.doubt(word, Problem::leaf_or_word);
     return false;
+  }
+  /// Returns the name of a leaf with the word for its side, A1 verso, B3-5 (recto) or verso of A1, or no value.
+  [[nodiscard]] std::optional<std::string_view> with_side(std::string_view word, bool number,
+                                                          TextCursor& cursor) const {
+    if (word.empty()) return std::nullopt;
+    auto const from = list_.position(word);
+    auto c = cursor;
+    if (side_word(word) != LeafSide::not_said && word.size() > 3) { // verso of A1
+      bool const of = c.take_blanks() && c.take_until(is_between_items) == "of" && c.take_blanks();
+      auto const leaf = of ? take_until_beside_names(c, is_between_items) : std::string_view{};
+      auto const all = list_.text.substr(from, c.at() - from);
+      if (leaf.empty() || !find_reference(list_.book, all)) return std::nullopt;
+      return cursor = c, all;
+    }
+    TextCursor dash{word};
+    take_until_beside_names(dash, is_dash);
+    auto const end = dash.take_dash() ? dash.rest() : word;
+    bool const may = !end.empty() && (is_digit(end.back()) || std::string_view{"ijx"}.find(end.back()) != end.npos);
+    if (!may || !c.take_blanks()) return std::nullopt;
+    if (!take_side(c) || names_gathering(list_.book, word)) return std::nullopt;
+    auto const leaf =
+        number || end.size() < word.size() ? std::nullopt : std::optional{find_reference(list_.book, word)};
+    if (leaf && (!*leaf || (*leaf)->side != LeafSide::not_said)) return std::nullopt;
+    if (c.take_dash()) { // A1 verso-A3 recto
+      take_until_beside_names(c, is_between_items);
+      auto side = c;
+      if (side.take_blanks() && take_side(side)) c = side;
+    }
+    return cursor = c, list_.text.substr(from, c.at() - from);
   }
   /// Returns the name of a leaf with a blank before its figure, A 1, or no value. It ends before a dash or the end of the
   /// item. After "A 1 leaf" the figure is a number of leaves.

@@ -43,14 +43,26 @@ class NumberedLeaves {
     auto const last = runs_.figure_end(*list_.beside, to, word);
     if (!last) return last.error();
     if (!(*list_.beside < *first->leaf)) return list_.error(Problem::run_goes_backwards, word);
-    auto const wrong = runs_.between(word, *first, *last);
+    auto const wrong = runs_.between(word, *first, *last, from != to);
     if (!wrong) list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), word);
     return wrong;
   }
-  /// Returns true for the number of a leaf, perhaps with its side: 2, 2r.
-  [[nodiscard]] static bool is_number_of_leaf(std::string_view word) noexcept {
-    if (word.size() > 1 && std::string_view{"abrv"}.find(word.back()) != word.npos) word.remove_suffix(1);
-    return whole_number(word, most_figure).has_value();
+  /// Reads numbers with sides after a leaf of the same gathering: the 4v of B3r, 4v. Returns no value if it has no such leaf.
+  std::optional<std::optional<Error>> next_sides(std::string_view word, std::string_view head,
+                                                 std::optional<std::string_view> tail) {
+    auto const first = number_and_side(head);
+    bool const may = list_.figures == FiguresAfter::of_leaf && first && first->side != LeafSide::not_said;
+    if (!may || names_gathering(list_.book, head)) return std::nullopt;
+    int most = 0;
+    auto const leaf = leaf_of_figure(list_.book, *list_.beside, first->number, most);
+    if (!leaf || *leaf < *list_.beside) return std::nullopt;
+    runs_.begin_item(false, false);
+    auto const from = runs_.figure_end(*list_.beside, first->number, tail ? head : word, first->side);
+    auto const to = tail ? runs_.second_end(*from, *tail, word) : from;
+    if (!to) return std::optional{to.error()};
+    auto const wrong = runs_.between(word, *from, *to, tail.has_value());
+    if (!wrong) list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), word);
+    return wrong;
   }
 
 public:
@@ -71,7 +83,11 @@ public:
     if (roman && find_reference(list_.book, head)) list_.doubt(word, Problem::leaf_or_word); // f. xij, or x2
     if (roman) return !to ? list_.error(Problem::not_a_reference, word) : by_number(word, *from, *to);
     if (numbered) return !from || !to ? list_.error(Problem::not_a_reference, word) : by_number(word, *from, *to);
-    bool const said = word_for_leaves != '\0' && is_number_of_leaf(head) && is_number_of_leaf(tail.value_or(head));
+    bool const side = tail && side_word(*tail) != LeafSide::not_said; // f. 3r-v
+    bool const said =
+        word_for_leaves != '\0' && number_and_side(head) && (side || number_and_side(tail.value_or(head)));
+    if (!from && !said)
+      if (auto const read = next_sides(word, head, tail)) return *read;
     runs_.begin_item(leaf_said, said);
     bool const named =
         (from || said) && names_gathering(list_.book, head) && names_gathering(list_.book, tail.value_or(head));

@@ -77,6 +77,8 @@ public:
     auto& leaves = list_.leaves;
     leaves.close();
     auto const first = leaves.spans()[leaves.item_from()].from, last = leaves.spans()[leaves.item_to() - 1].to;
+    if (auto const half = leaves.half_of_item(); half && (half->side == LeafSide::recto) == (all == All::after))
+      list_.doubt(half->word, Problem::side_of_leaf); // all after K4r: what of K4v?
     leaves.remove(leaves.item_from());
     if (all == All::after && last < list_.book.leaves()) list_.place_numbers(last + 1, list_.book.leaves());
     if (all == All::before && first > 1) list_.place_numbers(1, first - 1);
@@ -164,7 +166,7 @@ public:
   /// Notes that the spans have other places now.
   void forget_whole() noexcept { whole_.reset(); }
   /// Removes "complete" from spans that name all leaves themselves: A-K L, complete. The word is said of these.
-  void settle(std::vector<LeafSpan>& spans) const {
+  void settle(std::vector<LeafSpan>& spans) {
     std::int64_t named = 0;
     bool ascending = whole_.has_value();
     for (std::size_t i = 0, before = 0; ascending && i < spans.size(); ++i) {
@@ -173,7 +175,9 @@ public:
       ascending = one.in_ideal() && (named == 0 || spans[before].to < one.from);
       named += one.leaves(), before = i;
     }
-    if (ascending && named == list_.book.leaves()) spans.erase(spans.begin() + static_cast<std::ptrdiff_t>(*whole_));
+    if (!ascending || named != list_.book.leaves()) return;
+    spans.erase(spans.begin() + static_cast<std::ptrdiff_t>(*whole_));
+    list_.leaves.forget_halves(*whole_);
   }
 };
 

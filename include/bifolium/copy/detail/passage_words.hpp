@@ -3,6 +3,7 @@
 /// practice, no source). Those that formulas use, too, are in leaf/leaf_words.hpp.
 #pragma once
 
+#include <bifolium/copy/detail/sides_of_leaves.hpp>
 #include <bifolium/copy/detail/words_before_leaves.hpp>
 
 namespace bifolium {
@@ -31,7 +32,8 @@ inline constexpr char const* words_of_place[]{"first", "last", "final", "all", "
 [[nodiscard]] inline bool is_beside_leaf(std::string_view word) noexcept {
   if (word.starts_with('(') && word.ends_with(')')) word = word.substr(1, word.size() - 2);
   while (word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
-  return is_blank_word(word) || (word.size() > 1 && is_linking_word(word)) || is_doubting_word(word) ||
+  bool const side = word.size() > 2 && side_word(word) != LeafSide::not_said;
+  return side || is_blank_word(word) || (word.size() > 1 && is_linking_word(word)) || is_doubting_word(word) ||
          number_of_word(word).has_value() || is_row(word, words_beside_leaf);
 }
 /// Returns true for a word with which the name of a leaf may begin: the final blank K8.

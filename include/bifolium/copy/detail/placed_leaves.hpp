@@ -5,6 +5,7 @@
 /// state: more words for it may follow, A1 in facsimile, mounted, and it is given to the leaves when the next ones come.
 #pragma once
 
+#include <bifolium/copy/detail/sides_of_leaves.hpp>
 #include <bifolium/copy/leaf_span.hpp>
 
 #include <optional>
@@ -26,6 +27,7 @@ class PlacedLeaves {
   bool item_waits_{};                   // the last item is a bifolium, and its second leaf waits
   std::optional<LeafInCopy> said_{};    // the state of the leaves from span said_from_ to the end of the last item
   std::size_t said_from_{}, stated_{};  // stated_: how many spans have words for their state
+  std::vector<HalfLeaf> halves_{};      // in the order of their spans
 
   void close_innermost() {
     spans_.push_back(around_.back().second);
@@ -39,6 +41,7 @@ class PlacedLeaves {
   /// Returns the state of leaves of which one thing is said after another. A facsimile that was mounted, or supplied by a
   /// binder, is still no leaf; A1 in manuscript facsimile is a facsimile.
   [[nodiscard]] static LeafInCopy both(LeafInCopy before, LeafInCopy next) noexcept {
+    if (next == LeafInCopy::original) return before; // A1, verso blank
     return is_substitute(before) && next != LeafInCopy::facsimile ? before : next;
   }
 
@@ -97,7 +100,25 @@ public:
   void remove(std::size_t from) {
     auto const begin = spans_.begin();
     spans_.erase(begin + static_cast<std::ptrdiff_t>(from), begin + static_cast<std::ptrdiff_t>(item_to_));
+    while (!halves_.empty() && halves_.back().span >= from) halves_.pop_back();
     begin_item();
+  }
+  /// Notes that only one side of the first or the last leaf of the last item is named.
+  void add_half(LeafOfBook const& leaf, LeafSide side, bool last, std::string_view word) {
+    halves_.push_back({leaf, side, word, last ? item_to_ - 1 : item_from_, last});
+  }
+  /// Returns the leaves of which only one side is named.
+  [[nodiscard]] std::vector<HalfLeaf> const& halves() const noexcept { return halves_; }
+  /// Returns the leaf of which the last item is one side.
+  [[nodiscard]] std::optional<HalfLeaf> half_of_item() const {
+    bool const half = item_to_ == item_from_ + 1 && !halves_.empty() && halves_.back().span == item_from_ &&
+                      spans_[item_from_].from == spans_[item_from_].to;
+    return half ? std::optional{halves_.back()} : std::nullopt;
+  }
+  /// Notes that a span was taken out, or with no number that all have other places.
+  void forget_halves(std::optional<std::size_t> taken_out = std::nullopt) {
+    if (!taken_out) return halves_.clear();
+    for (auto& half : halves_) half.span -= half.span > *taken_out ? 1U : 0U;
   }
 
   [[nodiscard]] bool empty() const noexcept { return spans_.empty(); }

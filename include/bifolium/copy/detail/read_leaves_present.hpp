@@ -147,6 +147,7 @@ class PassagesReader {
     bool const only_states = there_.only_states(result_);
     if (auto const unclear = only_states ? std::nullopt : find_unclear(after_, result_.spans))
       return error(Problem::wanting_after_leaves, *unclear);
+    there_.settle_sides(result_), wanting_.settle_sides(lacks_), kept_.settle_sides(excepts_);
     settle_states(book_, result_);
     if (only_states) complete_stated(book_, text_, result_, !says_wanting_);
     if (!says_wanting_ || wanting_.begun()) return {};

@@ -45,8 +45,12 @@ public:
   }
   /// Gives the leaves of the last item a state.
   std::optional<Error> take(std::string_view word, LeafInCopy state) {
-    if (list_.wanting && state == LeafInCopy::blank) return {}; // the blank K8; K8 blank
     auto& leaves = list_.leaves;
+    if (list_.wanting && state == LeafInCopy::blank) { // the blank K8; K8 blank
+      bool const beside = leaves.half_of_item() && leaves.item_from() > list_.passage_from;
+      if (beside) leaves.remove(leaves.item_from()); // lacks L4; A1v blank
+      return {};
+    }
     if (!list_.has_leaves()) return list_.error(Problem::not_a_reference, word);
     if (leaves.item_from() == leaves.item_to()) { // B3 bound after B6, torn
       for (auto i = list_.moved_from; i < list_.moved.size(); ++i) list_.moved[i].leaves.state = state;
