@@ -14,11 +14,19 @@
 #include <utility>
 #include <vector>
 
+#ifndef __SIZEOF_INT128__ // a compiler for 32 bits
+#include <boost/multiprecision/cpp_int.hpp>
+#endif
+
 using namespace bifolium;
 
 namespace {
 
+#ifdef __SIZEOF_INT128__
 __extension__ typedef __int128 Int;
+#else
+using Int = boost::multiprecision::int128_t;
+#endif
 
 /// Numbers of a type: its ends, and those round zero and round the ends of other types.
 template <class Number> std::vector<Number> edges() {
