@@ -45,7 +45,7 @@ inline std::optional<std::size_t> pagination_place(std::string_view text) {
       if (numbers.empty()) continue;
       bool const begins =
           numbers[0] == '[' || numbers[0] == '*' || is_digit(numbers[0]) || superscript_digit(decode(numbers, 0).value);
-      if (begins || roman_numeral(numbers) || letter_run(TextCursor{numbers}) > 0) return i;
+      if (begins || roman_numeral(numbers) || letter_run(TextCursor{numbers}).bytes > 0) return i;
     }
   }
   return std::nullopt;

@@ -84,9 +84,11 @@ public:
       auto const first = r;
       auto end = r;
       for (; r < runs.size() && runs[r].numbering != Numbering::none && same_unit(runs[r], runs[first]); ++r) {
-        if (r > first && runs[r].unit == PageUnit::columns) break;     // half a page of each run is a page
-        if (r > first && runs[r].numerals == Numerals::letters) break; // letters are not corrected
-        if (r > first && runs[r].folded) break;                        // the word is said of one number
+        if (r > first && runs[r].unit == PageUnit::columns) break; // half a page of each run is a page
+        bool const opens = r == first + 1 && runs[first].numbering == Numbering::inferred && runs[first].count == 1 &&
+                           runs[r].first == runs[first].last + 1;                // [A]-H
+        if (r > first && runs[r].numerals == Numerals::letters && !opens) break; // letters are not corrected
+        if (r > first && runs[r].folded) break;                                  // the word is said of one number
         bool const same = runs[r].numerals == runs[first].numerals && runs[r].series == runs[first].series &&
                           runs[r].starred == runs[first].starred;
         bool const new_sequence = r > first && (runs[r].first == 1 || runs[r].last < runs[first].first);

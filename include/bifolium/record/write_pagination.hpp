@@ -68,7 +68,8 @@ class PaginationWriter {
       bool const like_a_page = sequences_.is_number_of_page({}, run.count, next_number(r, Numerals::arabic));
       text_ += '[' + std::to_string(run.count) + (run.count == 1 || like_a_page ? " unnumbered]" : "]");
     } else if (run.numbering == Numbering::inferred) {
-      range = run.first != run.last || !sequences_.is_number_of_page(run, run.first, next_number(r, run.numerals));
+      range = run.first != run.last || run.numerals == Numerals::letters ||
+              !sequences_.is_number_of_page(run, run.first, next_number(r, run.numerals));
       text_ += mark + '[' + first + (range ? "-" + last : "") + ']';
     } else {
       range = run.first != run.last || run.numerals == Numerals::letters || // a-a: a letter alone is not a page

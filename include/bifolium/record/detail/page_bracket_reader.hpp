@@ -57,6 +57,16 @@ class PageBracketReader : protected PageRunReader {
     if (text.find("blank") == text.npos) read_.unread.push_back({from.at(), cursor_.at()});
     return own;
   }
+  /// Takes a question mark or a word for `about` after a number in brackets: [240?], [240 ca.]. After a number `c.` are leaves.
+  void take_doubt_in_bracket() {
+    auto look = cursor_;
+    look.take_blanks();
+    bool const letter_alone = is_latin_letter(look.peek()) && !is_latin_letter(look.peek(1));
+    if (!look.take('?') && (letter_alone || !take_about(look))) return;
+    if (look.at_digit() || is_latin_letter(look.peek())) return;
+    cursor_ = look;
+    approximate_ = true;
+  }
   /// Gives the last run the unit written inside its brackets; the unit after its group is not its own.
   void keep_unit(PageUnitWord const& unit) {
     set_unit(runs().back(), unit);
@@ -69,13 +79,11 @@ class PageBracketReader : protected PageRunReader {
   std::optional<Error> opened_range(Figure const& first, std::uint8_t series, bool starred, std::size_t from) {
     PageRun head{Numbering::inferred, first.numerals, series, starred};
     head.first = head.last = first.value, head.count = 1, head.last_at = first.at;
-    head.at = {from, cursor_.at()}, head.part = part_;
-    set_unit(head, unit_);
+    TextSpan const at{from, cursor_.at()};
     auto const last = figure();
     if (last.value <= first.value || last.numerals != first.numerals) return cursor_.error_from(from, problem());
     if (auto error = wrong(last, from)) return error;
-    sequences_.add(head, true);
-    runs().push_back(head);
+    keep_beginning(head, at);
     PageRun run{Numbering::printed, first.numerals, series, starred};
     run.first = first.value + 1, run.last = last.value, run.count = last.value - first.value, run.last_at = last.at;
     ranges_ = true;
@@ -96,6 +104,7 @@ protected:
     char const close = cursor_.peek() == '(' ? ')' : ']';
     cursor_.skip(1);
     cursor_.take_blanks();
+    static_cast<void>(take_approximately());
     auto const first = figure();
     if (auto error = wrong(first, from)) return error;
     PageRun run{Numbering::none};
@@ -124,7 +133,9 @@ protected:
     } else if (lone)
       run.series = 0, run.starred = false;
     if (cursor_.take('+')) read_.pagination.incomplete = true; // [48+]
+    take_doubt_in_bracket();
     auto const* const own = words_in_bracket(close, lone, said);
+    take_doubt_in_bracket();
     if (lone && extent_ && own == nullptr && !list_in_bracket(close, run, said))
       return cursor_.error_from(from, problem());
     if (lone && take_correction_word(cursor_, true)) { // [12 i.e. 14]

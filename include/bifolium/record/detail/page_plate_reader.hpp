@@ -81,9 +81,11 @@ protected:
     found = false;
     bool const bracket = cursor_.take('[');
     if (bracket) cursor_.take_blanks(); // [ 1 ] leaf of plates
+    bool const about = bracket && take_about(cursor_);
     auto const number = figure();
     Plates plates{number.value, PageUnit::leaves, number.numerals, !bracket};
     if (bracket) cursor_.take_blanks();
+    bool const asked = bracket && cursor_.take('?');
     if (number.value < 1 || (bracket && !cursor_.take(']'))) return cursor_.go_to(from), std::nullopt;
     cursor_.take_blanks();
     if (!is_latin_letter(cursor_.peek()) && cursor_.peek() != '[' && cursor_.peek() != '(')
@@ -95,7 +97,7 @@ protected:
     if (!unit) return cursor_.go_to(from), std::nullopt;
     if (plates.count > most) return cursor_.error_from(from, Problem::number_too_large);
     plates.unit = *unit;
-    plates.approximate = approximate_;
+    plates.approximate = approximate_ || about || asked;
     plates.at = {from, cursor_.at()};
     take_folded(plates, folded);
     if (auto const counted = take_inclusion_after(cursor_)) plates.in_pages = *counted, plates.at.to = cursor_.at();

@@ -47,6 +47,30 @@ protected:
     if (approximate_run_ >= runs().size()) approximate_run_ = runs().size() - 1;
     return true;
   }
+  /// Takes a plus after the last number or its unit, of a copy that lacks its end: 240 [+] p., 240 + p., 240 p.+. A plus
+  /// between two numbers joins them, and one before other words begins what accompanies the book.
+  bool take_open_end() {
+    auto look = cursor_;
+    char const close = look.take('[') ? ']' : look.take('(') ? ')' : '\0';
+    if (runs().empty() || !look.take('+') || (close != '\0' && !look.take(close))) return false;
+    auto end = look;
+    end.take_blanks();
+    bool const unit = (!extent_ || group_ < runs().size()) && take_page_unit(end) != nullptr;
+    if (close == '\0' && !unit && !end.at_end() && !ends_statement(end.peek())) return false;
+    cursor_ = look;
+    return read_.pagination.incomplete = true;
+  }
+  /// Returns true before an approximate number of pages or plates in brackets: [ca. 240] p. After the unit, [ca. 1650] is a remark.
+  [[nodiscard]] bool approximate_bracket_follows() {
+    auto look = cursor_;
+    if (!look.take('[') || !take_about(look)) return false;
+    auto const roman = page_numeral(look.rest());
+    if (!look.take_number()) look.skip(roman ? roman->bytes : 0);
+    if (!look.take(']')) return false;
+    look.take_blanks();
+    bool folded = false;
+    return (extent_ && group_ < runs().size()) || take_page_unit(look) != nullptr || take_plates(look, folded);
+  }
   /// Leaves `front. (port.),` before the pages unread, as old cards have it.
   bool leave_frontispiece() {
     auto const from = cursor_.at();
@@ -60,6 +84,7 @@ protected:
   }
   /// Leaves a remark in brackets after a number unread: 205 [sic], [1] (errata), [2] p.
   bool leave_note() {
+    if (approximate_bracket_follows() || letters_in_bracket()) return false;
     auto const from = cursor_.at();
     bool const square = cursor_.take('[');
     if (!any_ || (!square && !cursor_.take('(')) || !is_latin_letter(cursor_.peek()) || figure().value > 0)

@@ -183,6 +183,11 @@ protected:
     take_numbering_words(look, unnumbered);
     return unnumbered;
   }
+  /// Returns true before [A]-H or [A-H] in a statement, or in an extent before its unit, after which [A-H] is a remark.
+  [[nodiscard]] bool letters_in_bracket() {
+    bool const open = runs().empty() || !extent_ || group_ < runs().size();
+    return open && cursor_.peek() == '[' && letter_run().bytes > 0;
+  }
   /// Takes ca. before a number.
   bool take_approximately() {
     auto look = cursor_;

@@ -81,23 +81,45 @@ protected:
 
   // -- runs ----------------------------------------------------------------------------------------------------------
 
-  /// a-d, A-K.
+  /// Keeps a run of which more comes at once: the B-G of B-[H].
+  void keep_beginning(PageRun run, TextSpan at) {
+    run.at = at, run.part = part_;
+    set_unit(run, unit_);
+    sequences_.add(run, true);
+    runs().push_back(run);
+  }
+  /// a-d, A-K, and [A]-H or A-[H], where the letter of one end is not printed.
   std::optional<Error> lettered(std::uint8_t series, bool starred) {
     auto const from = cursor_.at();
-    auto const letter = [&] { return small_letter(cursor_.peek()) - 'a' + 1; };
-    auto const first = letter();
-    cursor_.skip(1);
-    cursor_.take_dash();
-    auto const last = letter();
-    cursor_.skip(1);
-    auto const uses = [&](int one) { return first == one || last == one; };
+    auto const letters = letter_run();
+    auto const uses = [&](int one) { return letters.first == one || letters.last == one; };
     Alphabet const alphabet{{uses(Alphabet::j), uses(Alphabet::u), uses(Alphabet::w)}};
-    PageRun run{Numbering::printed, Numerals::letters, series, starred};
-    run.first = alphabet.place(first), run.last = alphabet.place(last), run.count = run.last - run.first + 1;
-    run.first_at = TextSpan{from, from + 1}, run.last_at = TextSpan{cursor_.at() - 1, cursor_.at()};
-    if (run.count != last - first + 1)
-      read_.pagination.warn(cursor_.error(Problem::pages_lettered, {from, cursor_.at()}, last - first + 1));
-    return finish(run, from, true);
+    TextSpan const first_at{from + letters.first_at, from + letters.first_at + 1};
+    TextSpan const last_at{from + letters.last_at, from + letters.last_at + 1};
+    cursor_.skip(letters.bytes);
+    PageRun run{letters.all_open ? Numbering::inferred : Numbering::printed, Numerals::letters, series, starred};
+    auto const made = [&](int first, int last) {
+      auto part = run;
+      part.first = first, part.last = last, part.count = last - first + 1;
+      return part;
+    };
+    int first = alphabet.place(letters.first), last = alphabet.place(letters.last);
+    if (last - first != letters.last - letters.first)
+      read_.pagination.warn(
+          cursor_.error(Problem::pages_lettered, {from, cursor_.at()}, letters.last - letters.first + 1));
+    if (letters.first_open) {
+      auto head = made(first, first);
+      head.numbering = Numbering::inferred, head.last_at = first_at;
+      keep_beginning(head, {from, first_at.to + 1});
+      ++first;
+    }
+    auto body = made(first, last - (letters.last_open ? 1 : 0));
+    if (!letters.first_open) body.first_at = first_at;
+    if (letters.last_open && body.count > 0) keep_beginning(body, {first_at.from, last_at.from - 1});
+    auto end = letters.last_open ? made(last, last) : body;
+    if (letters.last_open) end.numbering = Numbering::inferred;
+    end.last_at = last_at;
+    return finish(end, letters.last_open ? last_at.from - 1 : letters.first_open ? last_at.from : from, true);
   }
   /// Reads 1-205, or 1-[206], where the last page has no number.
   std::optional<Error> range(PageRun& run, Figure const& first, std::size_t from) {
@@ -116,11 +138,8 @@ protected:
     if (!unprinted) return finish(run, from, true);
     auto tail = run;
     if (run.count > 1) {
-      run.last = last.value - 1, --run.count, run.last_at.reset(), run.at = {from, last.at.from};
-      run.part = part_;
-      set_unit(run, unit_);
-      sequences_.add(run, true);
-      runs().push_back(run);
+      run.last = last.value - 1, --run.count, run.last_at.reset();
+      keep_beginning(run, {from, last.at.from});
     }
     tail.numbering = Numbering::inferred;
     tail.first = tail.last, tail.count = 1, tail.first_at.reset();

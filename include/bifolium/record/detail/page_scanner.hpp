@@ -15,17 +15,37 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns the first letter of a run of lettered pages at the cursor, a-d or A-K, as its number in the alphabet, 1 to
-/// 26; 0 if no such run begins here. i-x is not such a run, but Roman numerals.
-inline int letter_run(TextCursor look) {
+/// A run of lettered pages, a-d, A-K or [A]-H. The letters are numbers in the alphabet of 26; `bytes` is 0 if there is none.
+struct LetterRun {
+  int first{}, last{};
+  std::size_t first_at{}, last_at{}; ///< the places of the two letters, from the beginning of the run
+  bool first_open{}, last_open{}; ///< the letter stands in a bracket of its own, since it is not printed: [A]-H, A-[H]
+  bool all_open{};                ///< both stand in one: [A-H]
+  std::size_t bytes{};
+};
+/// Returns the run of lettered pages at the cursor. i-x is not such a run, but Roman numerals.
+inline LetterRun letter_run(TextCursor look) {
+  auto const from = look.at();
+  LetterRun run;
+  bool const open = look.take('[');
   auto const first = look.peek();
+  run.first_at = look.at() - from;
   // u and v are one letter of the alphabet, and v is a numeral
-  if (!is_latin_letter(first) || small_letter(first) == 'u' || roman_numeral(look.rest().substr(0, 1))) return 0;
+  if (!is_latin_letter(first) || small_letter(first) == 'u' || roman_numeral(look.rest().substr(0, 1))) return {};
   look.skip(1);
-  auto const last = look.take_dash() ? look.peek() : '\0';
+  run.first_open = open && look.take(']');
+  run.all_open = open && !run.first_open;
+  if (!look.take_dash()) return {};
+  run.last_open = !run.all_open && look.take('[');
+  auto const last = look.peek();
+  run.last_at = look.at() - from;
   bool const one_case = (first >= 'a') == (last >= 'a');
-  if (!is_latin_letter(last) || is_latin_letter(look.peek(1)) || !one_case || last < first) return 0;
-  return small_letter(first) - 'a' + 1;
+  if (!is_latin_letter(last) || is_latin_letter(look.peek(1)) || !one_case || last < first) return {};
+  look.skip(1);
+  if ((run.all_open || run.last_open) && !look.take(']')) return {};
+  if ((run.first_open || run.last_open) && last == first) return {};
+  run.first = small_letter(first) - 'a' + 1, run.last = small_letter(last) - 'a' + 1, run.bytes = look.at() - from;
+  return run;
 }
 
 /// Returns the Roman numeral at the beginning of a text, in the usual form or in one of old printers: XIIX, XXC, IC.
@@ -70,7 +90,7 @@ protected:
     cursor_.skip(roman->bytes);
     return {roman->value, Numerals::roman, {from, cursor_.at()}};
   }
-  [[nodiscard]] int letter_run() const { return detail::letter_run(cursor_); }
+  [[nodiscard]] LetterRun letter_run() const { return detail::letter_run(cursor_); }
   /// Returns the number of a sequence, as in ²1-44; 0 if there is none.
   std::uint8_t series() {
     auto const number = cursor_.take_raised_number();

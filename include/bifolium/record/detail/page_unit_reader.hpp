@@ -116,6 +116,14 @@ protected:
   /// `v. 2:` begins a part of its own.
   bool take_name_of_volume() {
     auto number = volume_named_ + 1;
+    auto const from = cursor_.at();
+    if (wanted_extent_ && take_only_volume(cursor_)) { // of a set of which one volume is described
+      read_.unread.push_back({from, cursor_.at()});
+      read_.volumes = 1;
+      cursor_.take_blanks();
+      if (!cursor_.take(',') && !cursor_.take(':') && !cursor_.take('.') && cursor_.take('(')) ++depth_;
+      return any_ = true;
+    }
     if (!wanted_extent_ || (!take_volume_number(cursor_, number) && !take_volume_name(cursor_, number))) return false;
     if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
     volume_named_ = number;

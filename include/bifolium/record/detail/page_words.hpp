@@ -233,35 +233,62 @@ constexpr bool take_volume_number(TextCursor& cursor, std::int64_t wanted) {
   cursor = look;
   return true;
 }
-/// Takes the name of a volume before its pages, `v. 1:`, `Bd. II:`; the number is left in `number`.
-constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
-  auto const from = cursor.at();
+/// Takes a word for a volume and its number, v. 1, Bd. II, and returns the number; -1 if none is there.
+constexpr std::int64_t take_numbered_volume(TextCursor& cursor) {
   for (std::string_view const word : {"volume", "vol.", "v.", "tome", "tomo", "tom.", "t.", "Bd.", "Band", "Teil",
                                       "Tl.", "deel", "dl.", "part", "pt."}) {
-    if (!(word.back() == '.' ? cursor.take_in_any_case(word) : cursor.take_word(word))) continue;
-    cursor.take_blanks();
-    auto const arabic = cursor.take_number(9999);
-    auto const roman = arabic ? std::nullopt : roman_numeral(cursor.rest().substr(0, 40));
-    if (roman) cursor.skip(roman->bytes);
-    cursor.take_blanks();
-    auto after = cursor; // Vol. I, pp. xii, 320
-    static_cast<void>(after.take(','));
-    after.take_blanks();
-    auto const* const unit = take_page_unit(after);
-    after.take_blanks();
-    bool const pages = unit != nullptr && !unit->only_after &&
-                       (after.at_digit() || after.peek() == '[' || roman_numeral(after.rest().substr(0, 40)));
-    auto stop = cursor; // Vol. I. 320 p.
-    bool const sequence = stop.take('.') && stop.take_blanks() &&
-                          (stop.at_digit() || stop.peek() == '[' || roman_numeral(stop.rest().substr(0, 40)));
-    if (sequence) cursor.skip(1);
-    if ((arabic || roman) && (sequence || cursor.take(':') || pages)) {
-      number = arabic ? *arabic : roman->value;
-      return true;
-    }
-    cursor.go_to(from);
+    auto look = cursor;
+    if (!(word.back() == '.' ? look.take_in_any_case(word) : look.take_word_in_any_case(word))) continue;
+    look.take_blanks();
+    auto const arabic = look.take_number(9999);
+    auto const roman = arabic ? std::nullopt : roman_numeral(look.rest().substr(0, 40));
+    if (!arabic && !roman) continue;
+    if (roman) look.skip(roman->bytes);
+    cursor = look;
+    return arabic ? *arabic : roman->value;
   }
-  return false;
+  return -1;
+}
+/// Takes the name of a volume before its pages, `v. 1:`, `Bd. II:`, `vol. 1, [8],`; the number is left in `number`, which has
+/// that of the next volume.
+constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
+  auto look = cursor;
+  bool const letter = look.peek(1) == '.'; // v. 320, [3] p.: v is a numeral
+  auto const found = take_numbered_volume(look);
+  if (found < 0) return false;
+  auto const at_number = [](TextCursor const& c) {
+    return c.at_digit() || c.peek() == '[' || roman_numeral(c.rest().substr(0, 40)).has_value();
+  };
+  look.take_blanks();
+  auto after = look; // Vol. I, pp. xii, 320
+  bool const comma = after.take(',');
+  after.take_blanks();
+  bool const listed = comma && (!letter || found == number) && at_number(after);
+  auto const* const unit = take_page_unit(after);
+  after.take_blanks();
+  bool const pages = unit != nullptr && !unit->only_after && at_number(after);
+  auto stop = look; // Vol. I. 320 p.
+  bool const sequence = stop.take('.') && stop.take_blanks() && at_number(stop);
+  if (sequence) look.skip(1);
+  if (!sequence && !look.take(':') && !pages && !listed) return false;
+  cursor = look, number = found;
+  return true;
+}
+/// Takes the name of a volume that alone is described: vol. 1 only, nur Bd. 1, tome II seul.
+constexpr bool take_only_volume(TextCursor& cursor) {
+  if (begins_no_word(cursor.peek())) return false;
+  auto look = cursor;
+  bool only = false;
+  for (std::string_view const word : {"only", "nur", "seulement", "solo", "sólo", "solamente"})
+    if (!only && look.take_word_in_any_case(word)) only = look.take_blanks();
+  if (take_numbered_volume(look) < 0) return false;
+  auto after = look;
+  after.take_blanks();
+  for (std::string_view const word : {"only", "alone", "seul", "seulement", "allein", "solo", "sólo", "solamente"})
+    if (!only && after.take_word_in_any_case(word)) only = true, look = after;
+  if (!only) return false;
+  cursor = look;
+  return true;
 }
 
 } // namespace detail

@@ -45,7 +45,7 @@ class PaginationReader : PageSeparatorReader {
     auto const c = cursor_.peek();
     auto const roman = numeral_bytes(cursor_);
     return c == '[' || c == '*' || cursor_.at_digit() || superscript_digit(cursor_.character().value) ||
-           (roman > 0 && !is_latin_letter(cursor_.peek(roman))) || letter_run() > 0 || parenthesis_of_number();
+           (roman > 0 && !is_latin_letter(cursor_.peek(roman))) || letter_run().bytes > 0 || parenthesis_of_number();
   }
   std::optional<Error> run() {
     auto const from = cursor_.at();
@@ -53,10 +53,11 @@ class PaginationReader : PageSeparatorReader {
     bool const starred = cursor_.take('*');
     auto const number = cursor_.at(), runs_before = runs().size();
     bool const bracket = cursor_.peek() == '[' || cursor_.peek() == '(';
-    auto const error = bracket            ? bracketed(of_series, starred)
-                       : letter_run() > 0 ? lettered(of_series, starred)
-                                          : numbered(of_series, starred);
-    if (error) return error;
+    bool const letters = bracket ? letters_in_bracket() : letter_run().bytes > 0;
+    auto const error = letters   ? lettered(of_series, starred)
+                       : bracket ? bracketed(of_series, starred)
+                                 : numbered(of_series, starred);
+    if (error) return approximate_ = false, error;
     if (runs().size() == runs_before) return error; // pages that were stated before
     if (from < number) runs()[runs_before].at.from = from;
     if (approximate_ && approximate_run_ > runs_before) approximate_run_ = runs_before;
@@ -161,7 +162,7 @@ class PaginationReader : PageSeparatorReader {
     return pages;
   }
   std::optional<Error> next() {
-    if (take_sign_after_volumes()) return std::nullopt;
+    if (take_sign_after_volumes() || take_open_end()) return std::nullopt;
     if (cursor_.peek() == '(' && take_pages_again()) return std::nullopt;
     if (take_separator()) return std::nullopt;
     auto const c = cursor_.peek();
