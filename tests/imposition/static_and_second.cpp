@@ -5,6 +5,7 @@
 
 #include "check.hpp"
 
+#include <string>
 #include <vector>
 
 using namespace bifolium;
@@ -97,4 +98,34 @@ TEST_CASE("every place of a page is told, the second one too, in any scheme") {
   places_of(*two, own);
   CHECK(own.in_two == 4);
   CHECK(own.across_sheets == 4);
+}
+
+TEST_CASE("pages that leave gaps are found in every run of them, in whatever order the sheets have them") {
+  // three sheets of a folio (constructed): touching, with gaps, with the last pages on the first sheet
+  for (int const one : {1, 5, 301})
+    for (int const two : {1, 5, 9, 13, 305, 501})
+      for (int const three : {1, 7, 9, 401, 595}) {
+        auto const apart = [](int a, int b) { return a - b >= 4 || b - a >= 4; };
+        if (!apart(one, two) || !apart(two, three) || !apart(one, three)) continue;
+        CAPTURE(one);
+        CAPTURE(two);
+        CAPTURE(three);
+        auto const scheme = read_scheme("scheme three 2°\n"
+                                        "sheet S rows 1 columns 2 long-side left-right\n"
+                                        "sheet T rows 1 columns 2 long-side left-right\n"
+                                        "sheet U rows 1 columns 2 long-side left-right\n"
+                                        "fold S right-over-left 1\n"
+                                        "fold T right-over-left 1\n"
+                                        "fold U right-over-left 1\n"
+                                        "gathering A S page " +
+                                        std::to_string(one) + "\ngathering B T page " + std::to_string(two) +
+                                        "\ngathering C U page " + std::to_string(three) + "\n");
+        REQUIRE(scheme);
+        REQUIRE(fold(*scheme));
+        auto const formes = impose(*fold(*scheme));
+        CHECK(formes.pages() == 12);
+        Places places;
+        places_of(*scheme, places);
+        CHECK(places.in_two == 0);
+      }
 }
