@@ -41,6 +41,14 @@ TEST_CASE("fractions agree with std::gcd and with arithmetic over a common denom
     REQUIRE(x * y == Fraction{a * c, b * d});
     if (c > 0) REQUIRE(x / y == Fraction{a * d, b * c});
     if (c < 0) REQUIRE(x / y == Fraction{-a * d, b * -c});
+    REQUIRE(-x == Fraction{-a, b});
+    auto added = x, taken = x, multiplied = x, divided = x;
+    REQUIRE((added += y) == Fraction{a * d + c * b, b * d});
+    REQUIRE((taken -= y) == Fraction{a * d - c * b, b * d});
+    REQUIRE((multiplied *= y) == Fraction{a * c, b * d});
+    if (c > 0) REQUIRE((divided /= y) == Fraction{a * d, b * c});
+    REQUIRE((added == x + y && taken == x - y && multiplied == x * y)); // and the number itself has changed
+    if (c > 0) REQUIRE(divided == x / y);
     REQUIRE((x < y) == (a * d < c * b));
     REQUIRE((x == y) == (a * d == c * b));
     REQUIRE(x.floor() <= x.ceil());

@@ -151,3 +151,33 @@ TEST_CASE("a message is one line of UTF-8 whatever byte it quotes, and what is s
         "\u05D0\u200E \u0633\u200C\u0644"); // words of other scripts need these
   STATIC_CHECK(shown_character("\n", 0) == " " && shown_character("ſ", 0) == "ſ");
 }
+
+TEST_CASE("characters that are obeyed, and those that leave no trace, are those of Unicode") {
+  // UnicodeData.txt 15.0: control characters (Cc), separators of lines and paragraphs (Zl, Zp); of the format characters
+  // (Cf) those that no letter needs, with the code points reserved for more of them in the same blocks (Blocks.txt)
+  struct {
+    char32_t from, to;
+    bool obeyed;
+  } const listed[]{
+      {0x0000, 0x001F, true},    // C0 controls
+      {0x007F, 0x009F, true},    // DELETE and the C1 controls
+      {0x00AD, 0x00AD, false},   // SOFT HYPHEN
+      {0x061C, 0x061C, false},   // ARABIC LETTER MARK
+      {0x200B, 0x200F, false},   // ZERO WIDTH SPACE to RIGHT-TO-LEFT MARK
+      {0x2028, 0x2029, true},    // LINE SEPARATOR, PARAGRAPH SEPARATOR
+      {0x202A, 0x202E, true},    // LEFT-TO-RIGHT EMBEDDING to RIGHT-TO-LEFT OVERRIDE
+      {0x2060, 0x2065, false},   // WORD JOINER to INVISIBLE PLUS, and one reserved
+      {0x2066, 0x2069, true},    // LEFT-TO-RIGHT ISOLATE to POP DIRECTIONAL ISOLATE
+      {0x206A, 0x206F, false},   // the deprecated format characters
+      {0xFEFF, 0xFEFF, false},   // ZERO WIDTH NO-BREAK SPACE
+      {0xFFF9, 0xFFFB, false},   // INTERLINEAR ANNOTATION ANCHOR to TERMINATOR
+      {0xE0000, 0xE007F, false}, // the block Tags
+  };
+  for (char32_t c = 0; c <= 0x10FFFF; ++c) {
+    bool obeyed = false, traceless = false;
+    for (auto const& row : listed)
+      if (c >= row.from && c <= row.to) obeyed = row.obeyed, traceless = true;
+    if (is_control_character(c) != obeyed || is_invisible(c) != traceless)
+      FAIL_CHECK("character " << static_cast<unsigned long>(c));
+  }
+}

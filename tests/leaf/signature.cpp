@@ -225,3 +225,52 @@ TEST_CASE("what a mark is made of decides what it is") { // constructed
   CHECK(read_signature(signs(23)));
   CHECK_FALSE(read_signature(signs(24)));
 }
+
+TEST_CASE("marks of every kind are found again from their place in the series") { // letters of the alphabets counted
+  struct {
+    Mark mark;
+    int letters; // of one alphabet
+  } const kinds[]{{Mark::capital, 23},  {Mark::small_letter, 23},
+                  {Mark::greek, 24},    {Mark::greek_capital, 24},
+                  {Mark::cyrillic, 31}, {Mark::cyrillic_capital, 31},
+                  {Mark::hebrew, 1},    {Mark::number, 1},
+                  {Mark::pi, 1},        {Mark::chi, 1},
+                  {Mark::symbol, 1},    {Mark::name, 1},
+                  {Mark::printed, 1}};
+  for (auto const& kind : kinds) {
+    CAPTURE(static_cast<int>(kind.mark));
+    for (auto const& key : {SignatureKey::of(kind.mark, kind.letters > 1 ? 1 : 0, 1),
+                            SignatureKey::of(kind.mark, kind.letters > 1 ? 2 : 0, 7).in_series(3)})
+      for (int rank = 1; rank <= 200; ++rank) {
+        auto const there = key.at_rank(rank, Alphabet{});
+        CHECK(there.rank(Alphabet{}) == rank);
+        CHECK(there.series == key.series);
+        // 1 to 200 in alphabets of so many letters
+        CHECK(static_cast<int>(there.multiple) == (rank + kind.letters - 1) / kind.letters);
+      }
+  }
+}
+
+TEST_CASE("signs that printers used as signatures are marks, and punctuation is none") {
+  // Signs for con, rum and et, which follow z in alphabets of early printers, and the usual ornaments (McKerrow, An
+  // Introduction to Bibliography; the code points by their Unicode names; common practice which of them)
+  for (
+      auto const* sign :
+      {"*",      "&",      "#",      "@",      "%",      "\u00A7", "\u00B6", // ASCII, SECTION SIGN, PILCROW SIGN
+       "\u2184", "\uA76F", "\uA75D", "\uA75B", "\uA770", "\u204A", // REVERSED C, CON, RUM ROTUNDA, R ROTUNDA, US, TIRONIAN ET
+       "\u2016", "\u2020", "\u2021", "\u203B", "\u2042", "\u204B", "\u2051", // VERTICAL LINE to TWO ASTERISKS ALIGNED
+       "\u211E", "\u2123", "\u2125", "\u2117", // PRESCRIPTION, VERSICLE, OUNCE, a letter in a circle
+       "\u261E", "\u261A", "\u2619", "\u2767", "\u2766", "\u2720", "\u271D", "\u2605", "\u263D", "\u2648", "\u2190"}) {
+    CAPTURE(sign);
+    auto const read = read_signature(sign);
+    REQUIRE(read);
+    CHECK(read->mark() == Mark::symbol);
+    CHECK(to_text(*read).view() == sign);
+  }
+  for (auto const* none :
+       {"\u2010", "\u2013", "\u2014", "\u2018", "\u2019", "\u201C", "\u201D", "\u2026", "\u2032", "\u2212", "\u2213",
+        "\u2182", "\u2183", "\u00D7", "\u00F7", "\uFFFD", "\u20AC", "\u00AB", "\u00BB", "!",      "/",      "\\"}) {
+    CAPTURE(none);
+    CHECK_FALSE(read_signature(none));
+  }
+}

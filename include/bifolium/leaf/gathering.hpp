@@ -32,7 +32,7 @@ template <int N> struct LeavesOf {
   friend constexpr auto operator<=>(LeavesOf, LeavesOf) = default;
 };
 template <> struct LeavesOf<dynamic> {
-  std::uint16_t leaves_{1};
+  std::uint16_t leaves_;
   constexpr explicit LeavesOf(int number) : leaves_{static_cast<std::uint16_t>(number)} {
     if (number < 1 || number > most_leaves_in_gathering) broken("a gathering has from 1 to 4096 leaves");
   }
