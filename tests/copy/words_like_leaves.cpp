@@ -216,13 +216,82 @@ TEST_CASE("a word between numbers of leaves is not a gathering of that name") {
   }
 }
 
-TEST_CASE("a gathering after a word for folios that is also a numeral is doubted") {
-  IdealCopy const book{*read_formula("8°: a-z⁸ A-Z⁸")};
-  for (std::string const word : {"f. ", "ff. ", "fol. ", "fols. ", "folio "})
-    for (std::string const run : {"I-III", "i-iii", "V-VIII", "v-viii", "I", "C", "L", "v", "x", "X and XI"}) {
+TEST_CASE("Roman numerals after a word for leaves are numbers, all of a list") {
+  constexpr char const* ones[]{"", "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix"};
+  constexpr char const* tens[]{"", "x", "xx", "xxx", "xl", "l", "lx", "lxx", "lxxx", "xc"};
+  auto const numeral = [&](int number, bool capital) { // 1 to 99
+    auto text = std::string{tens[number / 10]} + ones[number % 10];
+    for (char& c : text) c = static_cast<char>(capital ? c - 'a' + 'A' : c);
+    return text;
+  };
+  for (std::string const formula :
+       {"8°: A-K⁸ L⁴", "8°: A-X⁸", "8°: a-z⁸", "8°: a-k⁸ A-F⁸", "8°: A-Z⁸ a-z⁸", "4°: π⁴ 2A-2Z⁴"}) {
+    CAPTURE(formula);
+    IdealCopy const book{*read_formula(formula)};
+    struct Numbers {
+      std::set<std::int64_t> wanting;
+      bool doubted{};
+    };
+    auto const numbers = [](std::vector<std::pair<int, int>> const& runs) {
+      std::set<std::int64_t> all;
+      for (auto const& [from, to] : runs)
+        for (int n = from; n <= to; ++n) all.insert(n);
+      return all;
+    };
+    auto const numbers_of = [&](std::string const& text) {
+      CAPTURE(text);
+      auto const read = read_leaves_present(book, text);
+      REQUIRE(read);
+      Numbers found{{}, !read->warnings().empty()};
+      for (auto const& span : check_copy(book, read->spans).wanting)
+        for (auto n = span.from; n <= span.to; ++n) found.wanting.insert(n);
+      return found;
+    };
+    auto const find_name = [&](std::string const& text) { return read_reference(book, text).has_value(); };
+    for (std::string const word : {"ff.", "Bll.", "cc.", "leaves"})
+      for (bool const capital : {true, false}) {
+        if ((word == "cc." || word == "ff.") && formula.find("a-z") != std::string::npos) continue; // 2c, 2f
+        for (int const from : {1, 2, 5, 9, 11}) {
+          auto const one = numeral(from, capital);
+          auto const single = "lacks " + word + ' ' + one;
+          CAPTURE(single);
+          auto const alone = numbers_of(single);
+          CHECK(alone.wanting == numbers({{from, from}}));
+          CHECK(alone.doubted == (find_name(one) || read_leaves_present(book, one).has_value()));
+          for (int to = from + 1; to <= 40; to += to / 2) {
+            auto const other = numeral(to, capital);
+            bool const names = find_name(one) && find_name(other); // xi-xii: also x1 and x2
+            for (std::string const between : {"-", " – ", " bis "}) {
+              auto const run = "lacks " + word + ' ' + one + between + other;
+              CAPTURE(run);
+              auto const both = numbers_of(run);
+              CHECK(both.wanting == numbers({{from, to}}));
+              CHECK(both.doubted == names);
+            }
+            for (std::string const between : {", ", " and "}) {
+              auto const list = "lacks " + word + ' ' + one + between + other;
+              CAPTURE(list);
+              CHECK(numbers_of(list).wanting == numbers({{from, from}, {to, to}}));
+              auto const more = numbers_of(list + ", " + numeral(40, capital) + '-' + numeral(43, capital) + '.');
+              CHECK(more.wanting == numbers({{from, from}, {to, to}, {40, 43}}));
+              CHECK(!more.doubted);
+            }
+          }
+        }
+      }
+  }
+  IdealCopy const book{*read_formula("8°: A-K⁸ L⁴")};
+  for (std::string const word : {"f. ", "ff. ", "fol. ", "folio "})
+    for (std::string const run : {"C", "D", "C-D", "I and C"}) { // numbers that the book does not have
       auto const list = "lacks " + word + run;
       CAPTURE(list);
       auto const read = read_of(book, list);
       CHECK((!read.doubts.empty() || read.wanting.starts_with("refused")));
     }
+  CHECK(read_of(book, "lacks ff. I-III; C").wanting == "wants A1-3, C");
+  CHECK(read_of(book, "lacks ff. I-III, K8").wanting == "wants A1-3, K8");
+  CHECK(read_of(book, "lacks ff. I, 3 and V.").wanting == "wants A1, A3, A5");
+  CHECK(read_of(book, "ff. I-III wanting").wanting == "wants A1-3");
+  CHECK(read_of(book, "f. C 3").wanting.starts_with("wants A1, ") == false);
+  CHECK(read_of(book, "lacks leaves C 3, D 4").wanting == "wants C3, D4");
 }

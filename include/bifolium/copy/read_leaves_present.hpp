@@ -50,7 +50,8 @@ struct LeavesPresent {
 ///
 /// What is a gathering of the book is read as that before anything else: 21 is no leaf of 2, 2r no recto, (*) no
 /// parenthesis; blanks in [red star] part nothing. In a book with a gathering f, leaf 3 of the book is "f. 3" and not
-/// "f 3". Where a text can be read in two ways that the book has, the list has a doubt, name_in_two_ways: "2/1, 3" means
+/// "f 3". After a word for leaves Roman numerals are numbers, "ff. I-III", and one alone that is also a gathering is doubted.
+/// Where a text can be read in two ways that the book has, the list has a doubt, name_in_two_ways: "2/1, 3" means
 /// leaf 2/3, "ii" gathering 2i, and & before a leaf is "and" among leaves that are wanting.
 ///
 /// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are
@@ -58,7 +59,8 @@ struct LeavesPresent {
 /// name_in_two_ways; leaf_or_word for a word such as Ej. or di that can be leaf E1 or d1; wanting_in_every_copy;
 /// only_states_of_leaves; counts_of_gatherings for a formula without raised figures, "π2 A-K8 L4", whose numbers are read
 /// as counts of leaves; leaves_left_out for "A-K, lacks L" of a book that has more gatherings; leaves_miscounted for "lacks
-/// three leaves (A1 and B3)"; side_of_leaf; bound_elsewhere.
+/// three leaves (A1 and B3)"; side_of_leaf; said_in_two_ways for "A1, i. e. A2";
+/// bound_elsewhere.
 ///
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
 /// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are, and for a word that a copy

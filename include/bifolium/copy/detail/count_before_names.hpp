@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/copy/detail/list_so_far.hpp>
+#include <bifolium/copy/detail/that_is_words.hpp>
 #include <bifolium/copy/detail/words_before_leaves.hpp>
 
 namespace bifolium {
@@ -20,9 +21,15 @@ class CountBeforeNames {
   };
   ListSoFar& list_;
   std::optional<Count> count_{};
+  bool said_{};
 
 public:
   explicit CountBeforeNames(ListSoFar& list) : list_{list} {}
+
+  /// Returns true if a number was taken and no item after it was read.
+  [[nodiscard]] bool is_said() const noexcept { return said_; }
+  /// Notes that an item was read.
+  void end_item() noexcept { said_ = false; }
 
   /// Takes a number of leaves or gatherings before their names.
   bool take(TextCursor& cursor) {
@@ -36,15 +43,16 @@ public:
     while (noun.ends_with(':')) noun.remove_suffix(1);
     bool const gatherings = is_row(without_point(noun), gathering_nouns);
     if (!is_leaf_noun(noun) && !gatherings) return false;
-    while (c.take_blanks() || c.take(':') || c.take(',')) continue;
+    while (c.take_blanks() || c.take(':') || c.take(',') || take_that_is(c)) continue;
     auto name = c;
-    static_cast<void>(name.take('('));
+    static_cast<void>(name.take('(') && take_that_is(name));
     auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one) || one == ')' || one == '.'; };
     auto const first = take_until_beside_names(name, ends);
     if (!names_gathering(book, first) && !find_reference(book, first)) return false;
     check();
     list_.leaves.close();
     auto const place = [&] { return list_.doubt_places.place(list_.text, list_.position(word)); };
+    said_ = true;
     if (!gatherings) count_ = {word, *number, list_.leaves.size(), place()};
     cursor = c;
     return true;

@@ -21,6 +21,7 @@
 #include <bifolium/copy/detail/numbered_leaves.hpp>
 #include <bifolium/copy/detail/parts_of_book.hpp>
 #include <bifolium/copy/detail/passage_words.hpp>
+#include <bifolium/copy/detail/roman_folios.hpp>
 #include <bifolium/copy/detail/states_in_list.hpp>
 #include <bifolium/copy/detail/whole_copy_words.hpp>
 #include <bifolium/copy/detail/words_between_leaves.hpp>
@@ -47,6 +48,12 @@ class LeavesReader {
   char word_for_leaves_{
       '\0'};         // the first letter of the word for leaves before a number, f. 3 or leaf 3, or a zero byte
   bool in_remark_{}; // the reader is in a parenthesis
+  /// Leaves after which "that is" comes: the last leaf, i. e. L4.
+  struct SaidAgain {
+    std::size_t from{}, to{}; // their spans
+    std::string_view words{};
+  };
+  std::optional<SaidAgain> again_{};
 
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) {
@@ -103,6 +110,7 @@ class LeavesReader {
   std::optional<std::string_view> take_end(TextCursor& cursor, bool number) {
     auto after = cursor;
     if (!after.take_blanks()) return std::nullopt;
+    if (auto that = after; take_that_is(that)) return std::nullopt; // à savoir
     auto const word = after.take_until(is_between_items);
     if (!is_word_of_run(word) || !after.take_blanks()) return std::nullopt;
     if (names_gathering(list_.book, word) && !(number && after.at_digit())) return std::nullopt; // ff. 3 a 5
@@ -165,7 +173,7 @@ class LeavesReader {
     wrong = read_items(inside);
     if (wrong) return true;
     in_remark_ = false;
-    count_.check();
+    count_.check(), check_again();
     cursor.go_to(close + 1);
     return true;
   }
@@ -176,6 +184,29 @@ class LeavesReader {
     if (!side && !take_content_remark(cursor)) return false;
     if (side && !list_.wanting) list_.leaves.say(list_.leaves.item_from(), LeafInCopy::original);
     return true;
+  }
+  /// Takes "that is" and the like, after which leaves are named again or for the first time.
+  bool take_words_for_that(TextCursor& cursor) {
+    auto const from = cursor.at();
+    if (!take_that_is(cursor)) return false;
+    if (count_.is_said() || list_.leaves.item_from() == list_.leaves.item_to()) return true;
+    check_again();
+    list_.leaves.close();
+    again_ = {states_.first_of_group(), list_.leaves.size(), list_.text.substr(from, cursor.at() - from)};
+    return true;
+  }
+  /// Doubts leaves that are named in two ways, if those that are named last are not all of the others.
+  void check_again() {
+    if (!again_) return;
+    list_.leaves.close();
+    auto const& spans = list_.leaves.spans();
+    auto const at = [&](std::size_t i) { return spans.begin() + static_cast<std::ptrdiff_t>(i); };
+    std::vector<LeafSpan> const after(at(again_->to), spans.end());
+    auto all = after;
+    all.insert(all.end(), at(again_->from), at(again_->to));
+    if (SpansByNumber{all}.leaves() != SpansByNumber{after}.leaves())
+      list_.doubt(trimmed(again_->words, " ,:"), Problem::said_in_two_ways);
+    again_.reset();
   }
   /// Takes words that say of the copy that nothing else is wanting.
   bool take_words_on_copy(TextCursor& cursor) {
@@ -211,6 +242,22 @@ class LeavesReader {
     if (folio) doubt_numeral(cursor);
     return true;
   }
+  /// Takes leaves that Roman numerals number after a word for leaves: ff. I-III.
+  bool take_roman_folios(TextCursor& cursor, std::optional<Error>& wrong) {
+    RomanFolios folios{list_.book};
+    if (!begins_word(cursor.peek()) || !folios.take(cursor)) return false;
+    for (auto const& run : folios.runs()) {
+      if (run.joined && list_.has_leaves()) states_.join();
+      list_.leaves.begin_item();
+      wrong = numbered_.by_number(run.word, run.from, run.to);
+      if (wrong) break;
+      if (auto const doubt = folios.doubt(run); doubt != Problem::none) list_.doubt(run.word, doubt);
+      list_.begun = true;
+      states_.end_item();
+      if (list_.wanting) end_wanting(run.word);
+    }
+    return true;
+  }
   /// Reads one item after another up to the end of the cursor's text.
   std::optional<Error> read_items(TextCursor& cursor) {
     auto const begin = cursor.at();
@@ -218,18 +265,21 @@ class LeavesReader {
     while (!wrong) {
       cursor.take_while(is_between_items);
       if (cursor.at_end()) return {};
+      if (take_words_for_that(cursor)) continue;
       if (list_.has_leaves() && take_remark_on_leaf(cursor)) continue;
       if (take_remark(cursor, wrong)) continue;
       if (list_.wanting && count_.take(cursor)) continue;
       if (take_words_on_copy(cursor) || take_damage(cursor, wrong) || bound_.take(cursor, wrong)) continue;
       if (auto const before = list_.leaves.size(); take_part(cursor, wrong)) {
-        if (list_.leaves.size() > before) states_.end_item(); // the final blank K8 is not read yet
+        if (list_.leaves.size() > before) states_.end_item(), count_.end_item(); // the final blank K8 is not read yet
         continue;
       }
       if (list_.wanting && take_content_before_leaf(cursor, list_.book)) continue;
+      if (take_roman_folios(cursor, wrong)) continue;
       if (articles_.take(cursor, wrong)) continue;
       if (take_words(cursor)) continue;
       wrong = take_item(cursor);
+      count_.end_item();
       leaf_said_ = false;
       if (!wrong && list_.leaves.size() > limits_.runs)
         return list_.error(Problem::too_many_runs, list_.text.substr(begin, 0), limits_.runs);
@@ -251,7 +301,7 @@ public:
     list_.leaves.close();
     list_.passage_from = list_.leaves.size();
     if (auto const wrong = read_items(cursor)) return *wrong;
-    count_.check();
+    count_.check(), check_again();
     list_.leaves.give_state();
     if (all_but) parts_.end_all_but();
     if (parts_.expects_name()) return list_.error(Problem::not_a_reference, list_.text.substr(passage.to));

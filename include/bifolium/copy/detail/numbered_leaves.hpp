@@ -16,16 +16,6 @@ class NumberedLeaves {
   LeafRuns& runs_;
   static constexpr auto most_figure = LeafRuns::most_figure;
 
-  std::optional<Error> by_number(std::string_view word, std::int64_t from, std::int64_t to) {
-    if (from < 1 || to > list_.book.leaves()) return list_.error(Problem::reference_not_in_book, word);
-    if (to < from) return list_.error(Problem::run_goes_backwards, word);
-    LeafSpan const leaves[]{span_of_numbers(list_.book, from, to)};
-    list_.leaves.place(leaves);
-    list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), word);
-    list_.last = leaves[0].last;
-    list_.figures = FiguresAfter::of_book;
-    return {};
-  }
   /// Returns true if a number alone, or two, can be leaves after the last item: 3 in B2,3.
   [[nodiscard]] bool are_next(std::int64_t from, std::int64_t to) const {
     if (list_.figures == FiguresAfter::of_book) return from >= 1 && from <= to && to <= list_.book.leaves();
@@ -68,6 +58,17 @@ class NumberedLeaves {
 public:
   NumberedLeaves(ListSoFar& list, LeafRuns& runs) : list_{list}, runs_{runs} {}
 
+  /// Reads leaves by their numbers in the book.
+  std::optional<Error> by_number(std::string_view word, std::int64_t from, std::int64_t to) {
+    if (from < 1 || to > list_.book.leaves()) return list_.error(Problem::reference_not_in_book, word);
+    if (to < from) return list_.error(Problem::run_goes_backwards, word);
+    LeafSpan const leaves[]{span_of_numbers(list_.book, from, to)};
+    list_.leaves.place(leaves);
+    list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), word);
+    list_.last = leaves[0].last;
+    list_.figures = FiguresAfter::of_book;
+    return {};
+  }
   /// Reads one leaf, or those from one to another: by number if they can be numbers, else by name. `tail` is the last of
   /// them. `word_for_leaves` is the first letter of the word before them, of f. 3 or leaf 3, or a zero byte.
   std::optional<Error> read(std::string_view word, std::string_view head, std::optional<std::string_view> tail,

@@ -351,6 +351,8 @@ BIFOLIUM_PROBLEM(365, sheet_of_gathering, "'{found}' does not say which leaves a
 BIFOLIUM_PROBLEM(366, bound_elsewhere, "'{found}' does not say where in this copy the leaf is bound: it was taken to be there, in the order of the formula")
 /// Doubtful: `lacks A1r`, `A1r in facsimile`: a leaf of paper has both sides.
 BIFOLIUM_PROBLEM(368, side_of_leaf, "'{found}' is one side of a leaf, and a leaf of paper is there or wanting with both: it was read as the whole leaf")
+/// Doubtful: `lacks A1, i. e. A2`: the leaves after it are not those before it.
+BIFOLIUM_PROBLEM(369, said_in_two_ways, "the leaves after '{found}' should be those before it, and are not: all of them were read")
 /// `wants A-C except D1`: the leaf that is excepted is not among those that are wanting.
 BIFOLIUM_PROBLEM(351, exception_of_nothing, "'{found}' is taken out of leaves that are wanting and is not one of them")
 /// A range of pages in the parenthesis of several volumes.
