@@ -30,6 +30,8 @@ struct ImprintNumeral {
 /// Reads hundreds as French printers set them, a number and a c that multiplies it: Vc, vi^c, IIIIᶜ. After a thousand alone
 /// nobody takes 5 from 100, and since 1900 nobody dates so. The bytes are 0 if they are not at the position.
 constexpr NumeralPart multiplied_hundreds(std::string_view text, std::size_t at) noexcept {
+  auto const initial = small_letter(at < text.size() ? text[at] : '\0');
+  if (initial != 'i' && initial != 'v') return {};
   auto end = at;
   int number = 0;
   for (std::string_view const digit : {"iiij", "iiii", "iv", "viij", "viii", "vij", "vii", "vj", "vi", "v"})
@@ -73,6 +75,7 @@ constexpr bool name_follows(std::string_view text, std::size_t at) noexcept {
 /// Returns the bytes of a word for a thousand, or of an M that the hundreds touch, at the beginning of `text`, or 0. A word is one
 /// only before hundreds: `mil`, as French printers have it, and the Latin mille and millesimo.
 constexpr std::size_t thousand_in_words(std::string_view text) noexcept {
+  if (text.empty() || numeral_sign(text, 0, '\0', true).worth != 1000) return 0;
   for (std::string_view const word : {"millesimo", "mille", "mill", "mil"}) {
     if (text.size() <= word.size() || !equal_in_any_case(text.substr(0, word.size()), word)) continue;
     auto hundreds = word.size() + (text[word.size()] == '.' ? 1 : 0);

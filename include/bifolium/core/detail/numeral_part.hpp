@@ -18,11 +18,12 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
+inline constexpr std::string_view one_character_numerals[]{"I"sv,   "II"sv,   "III"sv, "IV"sv, "V"sv,  "VI"sv,
+                                                           "VII"sv, "VIII"sv, "IX"sv,  "X"sv,  "XI"sv, "XII"sv,
+                                                           "L"sv,   "C"sv,    "D"sv,   "M"sv};
 /// Returns the letters of a numeral that is one character, U+2160 to U+217F: VIII for Ⅷ. The text is empty for any other.
 constexpr std::string_view letters_of_numeral(char32_t c) noexcept {
-  constexpr std::string_view letters[]{"I"sv,  "II"sv, "III"sv, "IV"sv,  "V"sv, "VI"sv, "VII"sv, "VIII"sv,
-                                       "IX"sv, "X"sv,  "XI"sv,  "XII"sv, "L"sv, "C"sv,  "D"sv,   "M"sv};
-  return c >= 0x2160 && c <= 0x217F ? letters[(c - 0x2160) % 16] : std::string_view{};
+  return c >= 0x2160 && c <= 0x217F ? one_character_numerals[(c - 0x2160) % 16] : std::string_view{};
 }
 constexpr int numeral_worth(char32_t letter) noexcept {
   switch (letter) {

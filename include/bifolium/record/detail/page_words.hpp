@@ -235,6 +235,7 @@ constexpr bool take_volume_number(TextCursor& cursor, std::int64_t wanted) {
 }
 /// Takes a word for a volume and its number, v. 1, Bd. II, and returns the number; -1 if none is there.
 constexpr std::int64_t take_numbered_volume(TextCursor& cursor) {
+  if (std::string_view{"vtbdp"}.find(small_letter(cursor.peek())) == std::string_view::npos) return -1; // most words
   for (std::string_view const word : {"volume", "vol.", "v.", "tome", "tomo", "tom.", "t.", "Bd.", "Band", "Teil",
                                       "Tl.", "deel", "dl.", "part", "pt."}) {
     auto look = cursor;
@@ -276,11 +277,11 @@ constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
 }
 /// Takes the name of a volume that alone is described: vol. 1 only, nur Bd. 1, tome II seul.
 constexpr bool take_only_volume(TextCursor& cursor) {
-  if (begins_no_word(cursor.peek())) return false;
   auto look = cursor;
   bool only = false;
-  for (std::string_view const word : {"only", "nur", "seulement", "solo", "sólo", "solamente"})
-    if (!only && look.take_word_in_any_case(word)) only = look.take_blanks();
+  if (std::string_view{"ons"}.find(small_letter(look.peek())) != std::string_view::npos)
+    for (std::string_view const word : {"only", "nur", "seulement", "solo", "sólo", "solamente"})
+      if (!only && look.take_word_in_any_case(word)) only = look.take_blanks();
   if (take_numbered_volume(look) < 0) return false;
   auto after = look;
   after.take_blanks();
