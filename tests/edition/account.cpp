@@ -54,6 +54,11 @@ TEST_CASE("the copies of an account are those that take its paper, and no others
       CHECK(found.error().problem == Problem::not_positive);
       continue;
     }
+    std::vector<std::int64_t> taken; // sheets of 1, 2, 3 ... copies
+    for (std::int64_t copies = 1; copies <= 4000; ++copies) {
+      auto const overs = (Fraction{copies} * edition.overs_percent / Fraction{100}).ceil() + edition.overplus;
+      taken.push_back(*plan.sheets_for(copies + overs));
+    }
     std::size_t next = 0;
     for (auto const& ream : reams_of_accounts) {
       // in plain arithmetic: the last unit that the account names is started
@@ -65,12 +70,12 @@ TEST_CASE("the copies of an account are those that take its paper, and no others
       auto const unit = paper.loose    ? Fraction{1}
                         : paper.quires ? Fraction{ream.quire}
                                        : Fraction{ream.good, paper.reams.denominator()};
+      // sheets are whole, so that what lies between two of them does not count
+      auto const above = (amount(ream.good) - unit).floor(), most = amount(ream.ream).floor();
       std::vector<std::int64_t> agree;
-      for (std::int64_t copies = 1; copies <= 4000; ++copies) {
-        auto const overs = (Fraction{copies} * edition.overs_percent / Fraction{100}).ceil() + edition.overplus;
-        Fraction const sheets{*plan.sheets_for(copies + overs)};
-        if (sheets > amount(ream.good) - unit && sheets <= amount(ream.ream)) agree.push_back(copies);
-      }
+      for (std::int64_t copies = 1; copies <= 4000; ++copies)
+        if (auto const sheets = taken[static_cast<std::size_t>(copies - 1)]; sheets > above && sheets <= most)
+          agree.push_back(copies);
       if (agree.empty()) {
         CHECK((next == found->size() || (*found)[next].ream != ream));
         ++without;
