@@ -216,7 +216,10 @@ private:
     if (begun() && this->is_and(c_)) return c_ = cursor(end), true;
     if (begun() && (this->joining_phrase() || this->appendix())) return true;
     if (begun() && this->is_labelled_prose()) return rest(true);
-    if (begun() && separated_ && !count.found()) return rest(true);
+    // fehlt A1: a word of loss begins words about the copy, also without a comma
+    bool const loss = begun() && absence_word(w).before && after_word(c_).token.kind > TokenKind::end &&
+                      !is_separator(after_word(c_).token);
+    if (begun() && (separated_ || loss) && !count.found()) return rest(true);
     if (w.size() >= 3 && count.sound()) return this->named(end, count);
     return fail(begun() ? Problem::unknown_mark : Problem::no_signature, from, end);
   }

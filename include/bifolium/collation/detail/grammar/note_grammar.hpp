@@ -144,6 +144,28 @@ protected:
     if (name.letter_l) warn(Problem::letter_read_as_figure, from, name.end);
     return true;
   }
+  /// Returns true if the words say that a signature is not used which the formula counts: A-K⁸ (E omitted), A-K⁸ (no E).
+  [[nodiscard]] constexpr bool omits_gathering(std::uint32_t from, std::uint32_t to) {
+    if (!words_in_text().omission) return false;
+    bool omits = false, named = false;
+    for (auto c = cursor(from, to); !c.ended(); c.take()) {
+      auto const w = word_at(text_.substr(0, to), c.token.from);
+      omits = omits || is_word_of_omission(w);
+      auto const next = w.empty() ? c : cursor(c.token.from + w.size(), to);
+      omits = omits ||
+              (equal_in_any_case(w, "not") && equal_in_any_case(word_at(text_.substr(0, to), next.token.from), "used"));
+      bool const no = equal_in_any_case(w, "no");
+      auto const name = leaf_name(no ? next : c, to);
+      // without J, U and W, a book has the signatures of the formula
+      bool const other =
+          std::string_view{"IJUVWijuvw"}.find(at(no ? next.token.from : c.token.from)) != std::string_view::npos;
+      bool const counted = name.found && name.gathering_named && !other && this->find(name.key);
+      if (counted && no) return true;
+      named = named || counted;
+      if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
+    }
+    return omits && named;
+  }
   [[nodiscard]] static constexpr bool ends_item(Token const& t) noexcept {
     switch (t.kind) {
     case TokenKind::end:
@@ -222,29 +244,7 @@ private:
       for (TokenCursor c{words}; !c.ended(); c.take())
         if (c.token.is_raised_figure()) return true; // alternate B⁴
     return says_change(words) || omits_gathering(from, to) || this->says_of_gatherings(from, to, false) ||
-           this->says_of_leaves(from, to);
-  }
-  /// Returns true if the words say that a signature is not used which the formula counts: A-K⁸ (E omitted), A-K⁸ (no E).
-  [[nodiscard]] constexpr bool omits_gathering(std::uint32_t from, std::uint32_t to) {
-    if (!words_in_text().omission) return false;
-    bool omits = false, named = false;
-    for (auto c = cursor(from, to); !c.ended(); c.take()) {
-      auto const w = word_at(text_.substr(0, to), c.token.from);
-      omits = omits || is_word_of_omission(w);
-      auto const next = w.empty() ? c : cursor(c.token.from + w.size(), to);
-      omits = omits ||
-              (equal_in_any_case(w, "not") && equal_in_any_case(word_at(text_.substr(0, to), next.token.from), "used"));
-      bool const no = equal_in_any_case(w, "no");
-      auto const name = leaf_name(no ? next : c, to);
-      // without J, U and W, a book has the signatures of the formula
-      bool const other =
-          std::string_view{"IJUVWijuvw"}.find(at(no ? next.token.from : c.token.from)) != std::string_view::npos;
-      bool const counted = name.found && name.gathering_named && !other && this->find(name.key);
-      if (counted && no) return true;
-      named = named || counted;
-      if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
-    }
-    return omits && named;
+           this->says_of_leaves(from, to) || this->adds_leaves(from, to);
   }
 };
 

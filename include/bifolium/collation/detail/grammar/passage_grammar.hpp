@@ -9,16 +9,16 @@
 ///   label      = words , ( ":" | "]" ) ;                   (* CW: and RT] *)
 #pragma once
 
-#include <bifolium/collation/detail/grammar/remark_grammar.hpp>
+#include <bifolium/collation/detail/grammar/text_items.hpp>
 #include <bifolium/collation/passage.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class PassageGrammar : protected RemarkGrammar<Sink> {
+template <class Sink> class PassageGrammar : protected TextItems<Sink> {
 protected:
-  using Base = RemarkGrammar<Sink>;
+  using Base = TextItems<Sink>;
   using Base::Base;
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::begins, Base::is_word;
@@ -36,8 +36,10 @@ protected:
     if (kept < end.to) sink_.tail(kept, end.to);
     if (prose || leaves_beside(from, end.to))
       warn(Problem::text_not_read, from, end.to);
-    else if (end.doubted != 0)
-      warn(Problem::text_not_read, end.doubted, end.to);
+    else {
+      if (end.doubted != 0) warn(Problem::text_not_read, end.doubted, end.to);
+      this->check_items(from, end.doubted != 0 ? end.doubted : end.to, false);
+    }
     for (auto c = c_; !c.ended() && c.token.from < end.to;) { // semicolons separate passages
       auto const begin = c;
       auto to = c.token.to;
@@ -81,6 +83,7 @@ protected:
       to = t.to;
     }
     if (depth > 0 || square > 0) return c_ = begin, this->gathering();
+    this->check_items(from, to, true);
     sink_.passage(Passage::Kind::signing, from, to);
     return true;
   }
@@ -117,10 +120,10 @@ private:
     });
   }
   /// Returns true for leaves that the formula does not have and that are not plates: + 2 leaves, and 4 unsigned leaves.
-  [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from, std::uint32_t to) const {
+  [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from, std::uint32_t to) {
     auto const w = word(c_);
     if (!c_.at(TokenKind::plus) && w != "and" && w != "plus" && w != "with") return false;
-    bool leaves = false;
+    bool leaves = this->adds_leaves(from, to);
     for (auto c = cursor(from, to); !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
       if (!c.at(TokenKind::letter)) continue;
       auto const one = word(c);

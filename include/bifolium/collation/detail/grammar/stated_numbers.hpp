@@ -15,6 +15,11 @@ namespace detail {
 /// paper (common practice, no source).
 inline constexpr char const* words_of_totals[]{"paper", "printed"};
 
+/// Words before a total (common practice, no source).
+inline constexpr char const* words_before_total[]{"in",       "all",    "total",      "of",         "totalling",
+                                                  "together", "making", "comprising", "containing", "consisting",
+                                                  "i",        "e",      "viz",        "altogether", "or"};
+
 template <class Sink> class StatedNumbers : protected GatheringsBeyond<Sink> {
 protected:
   using Base = GatheringsBeyond<Sink>;
@@ -34,6 +39,13 @@ protected:
     if (c.token.from != from) return check_leaves(c, c.token.from, end), from;
     return check_leaves(c, from, end);
   }
+  /// Warns if a number of leaves, sheets or gatherings from the cursor to byte `to`, beside another statement, is not that of
+  /// the formula: 160 pages, 82 leaves; 80 leaves, in 11 quires.
+  constexpr void check_numbers(TokenCursor c, std::uint32_t to) {
+    check_total_among(c, to);
+    auto item = this->cursor(c.token.from, to);
+    check_pieces(item, to);
+  }
   /// Remembers how many leaves and gatherings there are where a number is stated and gatherings follow.
   constexpr void pass_extent() noexcept {
     leaves_at_extent_ = leaves_, gatherings_at_extent_ = this->gatherings_ + this->gatherings_inserted_;
@@ -41,7 +53,32 @@ protected:
 
 private:
   std::int64_t gatherings_at_extent_{0}; // the same as leaves_at_extent_, of gatherings
+  std::uint32_t told_at_{0};             // where the last number is that was told; 0 for none
 
+  /// Warns of a number, which may be looked at twice, once.
+  constexpr void tell(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit) {
+    if (from > told_at_) warn(problem, from, to, limit), told_at_ = from;
+  }
+
+  /// Warns of a total of leaves among other statements: 82 leaves, in all 82 leaves. A small number is not a total.
+  constexpr void check_total_among(TokenCursor c, std::uint32_t to) {
+    auto const from = c.token.from;
+    skip_words_before_total(c);
+    auto const stated = take_number_of_leaves(c);
+    if (stated * 8 < leaves_ || (c.token.from < to && begins(c.token.from, "of"))) return;
+    if (stated != leaves_ && stated != leaves_ - leaves_at_extent_) tell(Problem::total_contradicts, from, to, leaves_);
+  }
+  /// Takes the words of "in all 82 leaves", "making 82 leaves", "= 82 leaves".
+  constexpr void skip_words_before_total(TokenCursor& c) const {
+    for (;;) {
+      if (auto const w = word(c); !w.empty() && is_one_of(w, words_before_total))
+        c = after_word(c);
+      else if (c.at(TokenKind::equals) || c.at(TokenKind::colon) || c.at(TokenKind::point))
+        c.take();
+      else
+        return;
+    }
+  }
   constexpr void check_total_of_leaves(TokenCursor c, std::uint32_t from, std::uint32_t to) {
     bool const bracket = c.at(TokenKind::open_square);
     if (bracket) c.take();
@@ -117,7 +154,7 @@ private:
   constexpr void check_gatherings(std::int64_t stated, std::uint32_t from, std::uint32_t to) {
     auto const all = this->gatherings_ + this->gatherings_inserted_;
     bool const agrees = stated == this->gatherings_ || stated == all || stated == all - gatherings_at_extent_;
-    if (!agrees) warn(Problem::gatherings_contradict, from, to, all);
+    if (!agrees) tell(Problem::gatherings_contradict, from, to, all);
   }
   /// Warns if a stated number of sheets, 11 sheets or 10½ sheets, is not what the leaves make in the stated format. Where
   /// leaves were cut out or put in, less than a sheet is not a contradiction: they may be printed with others.
@@ -125,7 +162,7 @@ private:
     if (this->leaves_to_sheet_ == 0 || stated > 1'000'000 || leaves_ > 100'000'000) return;
     auto const all = stated * 4 + quarters;
     if (sheets_differ(all, leaves_) && sheets_differ(all, leaves_ - leaves_at_extent_))
-      warn(Problem::sheets_contradict, from, to, leaves_);
+      tell(Problem::sheets_contradict, from, to, leaves_);
   }
   [[nodiscard]] constexpr bool sheets_differ(std::int64_t quarters, std::int64_t leaves) const noexcept {
     auto const difference = quarters * this->leaves_to_sheet_ - 4 * leaves;
@@ -149,19 +186,28 @@ private:
     c = after_word(p);
     return true;
   }
+  /// Takes [80] leaves, 80 unsigned ll., 80 numb. leaves. Returns the number, or -1 if there is none.
+  [[nodiscard]] constexpr std::int64_t take_number_of_leaves(TokenCursor& c) const {
+    auto p = c;
+    if (p.at(TokenKind::open_square)) p.take();
+    if (!p.is_flat_figure()) return -1;
+    std::int64_t const stated = p.token.value;
+    p.take();
+    if (p.at(TokenKind::close_square)) p.take();
+    static_cast<void>(this->take_adjectives(p));
+    if (auto const w = word(p); w == "numbered" || w == "numb" || w == "foliated") p = after_word(p);
+    if (p.touches(TokenKind::point)) p.take();
+    if (!is_unit_of_leaves(word(p))) return -1;
+    c = after_word(p);
+    return stated;
+  }
   constexpr std::uint32_t check_leaves(TokenCursor c, std::uint32_t from, typename Base::TextEnd const& end) {
-    if (c.at(TokenKind::open_square)) c.take();
-    if (!c.is_flat_figure()) return from;
-    std::int64_t const stated = c.token.value;
-    c.take();
-    if (c.at(TokenKind::close_square)) c.take();
-    static_cast<void>(this->take_adjectives(c));
-    auto const w = word(c);
-    if (!is_unit_of_leaves(w)) return from;
-    auto const of = this->after_word(c);
+    auto const stated = take_number_of_leaves(c);
+    if (stated < 0) return from;
+    auto const of = c;
     bool const parted = of.token.spaced && begins(of.token.from, "of");
     bool const of_plates = parted && is_word_of_plates(word(this->after_word(of)));
-    if (of_plates && (w == "leaves" || w == "leaf")) return from;
+    if (of_plates) return from;
     bool const of_formula = stated == leaves_, of_part = stated == leaves_ - leaves_at_extent_;
     bool const of_run = end.goes_on && stated == last_.leaves.total(last_.gatherings); // π² A⁴, 4 leaves, B-K⁸
     if (!of_formula && !of_part && !of_run) {
@@ -169,7 +215,7 @@ private:
       if (parted || stated * 8 < leaves_)
         warn(Problem::text_not_read, from, end.to);
       else
-        warn(Problem::total_contradicts, from, end.to, leaves_);
+        tell(Problem::total_contradicts, from, end.to, leaves_);
       return from;
     }
     if (of_formula && !end.goes_on) return from;

@@ -14,7 +14,7 @@
 ///           | leaf , "±" | "±" ;
 ///
 /// Leaves that are deleted already may be named again in words: A⁴(−A1) B-C⁴; lacking A1, presumably blank. This is kept as
-/// a note. (common practice, no source)
+/// a note; where the words name others too, lacking A1, B2, these are deleted. (common practice, no source)
 #pragma once
 
 #include <bifolium/collation/detail/grammar/change_grammar.hpp>
@@ -32,20 +32,26 @@ protected:
   using Kind = Change::Kind;
 
   /// Reads the contents of a parenthesis that says in words that leaves are wanting. Returns false if it says something
-  /// else. `again`: it is read only if all these leaves are deleted already.
-  constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end, bool again = false) {
+  /// else. `again`: it is read only if one of these leaves is deleted already. `listed`: leaves may follow a word of loss
+  /// directly; otherwise this is a change, lacks A1, which changes() reads.
+  constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end, bool again = false, bool listed = false) {
     if (!this->words_in_text().absence) return false;
     Wanting found;
     found.c = cursor(from, end);
     if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
     bool const lacks = ChangeSigns::is_loss_before(word(found.c)); // lacks the last leaf
-    if (lacks) found.c = after(found.c, word(found.c), end), take_blank_before(found, end);
-    if (!take_last(found, end, lacks) && ((lacks && !again && found.blank_to == 0) || !take_leaves(found, end)))
-      return false;
+    if (lacks) {
+      found.c = after(found.c, word(found.c), end), take_blank_before(found, end);
+      auto const leaves = after_leaf_word(found.c, end);
+      listed = listed || leaves.token.from != found.c.token.from;
+      found.c = leaves;
+    }
+    bool const signed_so = lacks && !again && !listed && found.blank_to == 0;
+    if (!take_last(found, end, lacks) && (signed_so || !take_leaves(found, end))) return false;
     auto const words = found.c.token.from;
     if (!take_words(found, end, lacks)) return false;
     if (are_deleted(found)) return this->note(from, end, ChangeForm::Separator::opens, {}, true);
-    if (again) return false;
+    if (again && !is_one_deleted(found)) return false;
     warn(Problem::wanting_read_as_deletion, from, end);
     if (!found.page.empty())
       warn(Problem::page_read_as_leaf, static_cast<std::uint32_t>(found.page.from),
@@ -55,6 +61,7 @@ protected:
     for (std::size_t i = 0; i < found.all.size(); ++i) {
       auto const& one = found.all[i];
       auto const target = one.target();
+      if (is_deleted(one)) continue; // it is said a second time
       if (!this->take_out(target, one.leaf, one.leaf, from, words)) return true;
       if (!this->add_leaves(-1, from, words)) return true;
       FoundChange change;
@@ -76,7 +83,10 @@ protected:
     if (to == 0) return false;
     if (c_.at(TokenKind::letter)) {
       auto const end = end_of_remark(to);
-      if (this->leaves_wanting(from, end, true)) return c_ = cursor(end), true;
+      auto const leaves = after(c_, word(c_), end);
+      // lacking K8 blank, lacking leaf K8: changes() does not know such words
+      bool const words = end != to || after_leaf_word(leaves, end).token.from != leaves.token.from;
+      if (this->leaves_wanting(from, end, !words, words) || this->failed_) return c_ = cursor(end), !this->failed_;
     }
     warn(Problem::change_outside_parentheses, from, to);
     c_ = cursor(to);
@@ -113,14 +123,20 @@ private:
     }
   };
 
-  /// Returns true if all the leaves are deleted, and none is a cancel.
+  /// Returns true if the leaf is deleted, and is no cancel.
+  [[nodiscard]] constexpr bool is_deleted(typename Wanting::Leaf const& one) const {
+    auto cancel = one.target();
+    cancel.ordinal = this->as_cancelled(cancel.ordinal);
+    return this->is_out(one.target(), one.leaf) && !this->is_out(cancel, one.leaf);
+  }
+  [[nodiscard]] constexpr bool is_one_deleted(Wanting const& found) const {
+    for (std::size_t i = 0; i < found.all.size(); ++i)
+      if (is_deleted(found.all[i])) return true;
+    return false;
+  }
   [[nodiscard]] constexpr bool are_deleted(Wanting const& found) const {
-    for (std::size_t i = 0; i < found.all.size(); ++i) {
-      auto const& one = found.all[i];
-      auto cancel = one.target();
-      cancel.ordinal = this->as_cancelled(cancel.ordinal);
-      if (!this->is_out(one.target(), one.leaf) || this->is_out(cancel, one.leaf)) return false;
-    }
+    for (std::size_t i = 0; i < found.all.size(); ++i)
+      if (!is_deleted(found.all[i])) return false;
     return found.all.size() > 0;
   }
   /// Returns the cursor after the word at its position.
@@ -138,6 +154,15 @@ private:
     c = after(c, w, end);
     auto const leaf = word(c);
     found.c = leaf == "leaf" || leaf == "leaves" ? after(c, leaf, end) : c;
+  }
+  /// Returns the cursor after "leaf" or "the leaves", if the name of a leaf follows: lacking leaves A1, B2.
+  [[nodiscard]] constexpr TokenCursor after_leaf_word(TokenCursor const& begin, std::uint32_t end) const {
+    auto c = begin;
+    if (word(c) == "the") c = after(c, word(c), end);
+    auto const w = word(c);
+    if (w != "leaf" && w != "leaves") return begin;
+    c = after(c, w, end);
+    return leaf_name(c, end).leaf > 0 ? c : begin;
   }
   /// Takes "last leaf" or "last two leaves"; after "lacks" also "final blank leaf K8", where the leaf that is named is
   /// meant. Returns false if there is no such text.
@@ -177,10 +202,18 @@ private:
       if (last > target.leaves) return false;
       for (auto leaf = name.leaf; leaf <= last; ++leaf) found.add(target, leaf);
       auto next = c;
-      if (!this->take_joint(next, end)) return true;
+      if (!this->take_joint(next, end) && !is_leaf_beside(next, end)) return true;
       if (!leaf_name(next, end).found) return true;
       c = next;
     }
+  }
+  /// Returns true if a leaf of the book is named at the cursor and only a blank stands before it: lacking A1 B2.
+  [[nodiscard]] constexpr bool is_leaf_beside(TokenCursor const& c, std::uint32_t end) {
+    if (!c.token.spaced || c.token.raised() || c.is_flat_figure()) return false;
+    auto const name = leaf_name(c, end);
+    if (!name.found || !name.gathering_named || name.leaf < 1) return false;
+    auto const of = this->find(name.key);
+    return of && name.leaf <= of->leaves;
   }
   /// Takes the words after the leaves. Returns true if they say that the leaves are wanting, and perhaps blank.
   constexpr bool take_words(Wanting& found, std::uint32_t end, bool wanting) const {
@@ -224,7 +257,7 @@ private:
       auto const next = c_.ahead();
       if (next.spaced || next.is(TokenKind::end) || is_separator(next)) return t.to;
     }
-    auto c = loss_word ? cursor(t.from + lost.size()) : c_;
+    auto c = loss_word ? after_leaf_word(cursor(t.from + lost.size()), size) : c_;
     bool const sign = loss_word || (is_loss(t) && t.spaced && !t.raised());
     if (sign && !loss_word)
       c.take();
@@ -236,11 +269,12 @@ private:
     if (!target || name.leaf > target->leaves) return 0;
     auto const end = cursor(name.end);
     if (!sign) return end.at(TokenKind::plus_minus) && ChangeSigns::sign_follows(end) ? end.token.to : 0; // A3 ±
-    return end_of_leaves(name, *target);
+    return end_of_leaves(name, *target, loss_word);
   }
   /// Returns the position after a list of leaves that begins with this one: E7,8; E7 & 8; E7-8; E7, F2. A number alone
   /// belongs to the list if it touches the comma, or after "and"; a leaf with its name, if the book has its gathering.
-  [[nodiscard]] constexpr std::uint32_t end_of_leaves(NamedLeaf name, Target target) {
+  /// `in_words`: after a word of loss the comma may be left out.
+  [[nodiscard]] constexpr std::uint32_t end_of_leaves(NamedLeaf name, Target target, bool in_words) {
     auto const size = static_cast<std::uint32_t>(text_.size());
     for (auto to = name.end;;) {
       auto c = cursor(to);
@@ -249,7 +283,7 @@ private:
       bool const touching = c.touches(TokenKind::comma) || c.touches(TokenKind::point);
       bool const conjoined = !c.at(TokenKind::comma) && !c.at(TokenKind::point);
       if (!touching && !c.token.spaced) return to;
-      if (!this->take_joint(c, size)) return to;
+      if (!this->take_joint(c, size) && !(in_words && is_leaf_beside(c, size))) return to;
       bool const close = touching && !c.token.spaced;
       auto const next = leaf_name(c, size);
       if (!next.found || next.whole || next.leaf < 1) return to;

@@ -10,7 +10,7 @@
 ///
 ///   range = leaf , ( "-" | range word ) , figure | leaf , range word , leaf ;   (* E3-6; E3 to E6 *)
 ///   range word = "to" | "through" | "thru" | "till" | "until" | "bis" | "tot" | "hasta" ;
-///   joint = "," | "." | "&" | "and" ;
+///   joint = "," , [ "and" ] | "." | "&" | "and" ;
 ///
 /// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is an
 /// abbreviation of "blank" and not leaf b1.
@@ -107,9 +107,11 @@ protected:
   }
   /// Takes what joins two leaves of a list. Returns false if there is no joint.
   [[nodiscard]] constexpr bool take_joint(TokenCursor& c, std::uint32_t end) const noexcept {
-    if (c.at(TokenKind::comma) || c.at(TokenKind::point) || is_and_sign(c.token))
+    bool const comma = c.at(TokenKind::comma);
+    if (comma || c.at(TokenKind::point) || is_and_sign(c.token)) {
       c.take();
-    else if (word(c) == "and")
+      if (comma && c.token.spaced && word(c) == "and") c = cursor(c.token.from + 3U, end); // A1, B2, and C3
+    } else if (word(c) == "and")
       c = cursor(c.token.from + 3U, end);
     else
       return false;
