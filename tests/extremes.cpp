@@ -179,7 +179,10 @@ TEST_CASE("parts of a scheme, of its fold and of its formes are there, or the pr
     CHECK(is_broken([&] { static_cast<void>(scheme.piece_name(i)); }));
     CHECK(is_broken([&] { static_cast<void>(scheme.placed(i)); }));
   }
-  for (int i : beyond(scheme.steps())) CHECK(is_broken([&] { static_cast<void>(scheme.step(i)); }));
+  for (int i : beyond(scheme.steps())) {
+    CHECK(is_broken([&] { static_cast<void>(scheme.step(i)); }));
+    CHECK(is_broken([&] { static_cast<void>(step_svg(scheme, i)); }));
+  }
   for (int i : beyond(scheme.gatherings())) {
     CHECK(is_broken([&] { static_cast<void>(scheme.gathering(i)); }));
     CHECK(is_broken([&] { static_cast<void>(folded.gathering(i)); }));

@@ -73,11 +73,13 @@ inline DrawnBox path_box(pugi::xml_node node) {
   DrawnBox box{1e9, 1e9, -1e9, -1e9, "path", node.attribute("class").value()};
   std::istringstream words{node.attribute("d").value()};
   std::string word;
+  bool begins = true; // with an M: SVG 1.1, 8.3.2
   while (words >> word) {
-    if (word == "Z") continue;
-    REQUIRE((word == "M" || word == "L"));
+    if (word == "Z" && !begins) continue;
+    REQUIRE((begins ? word == "M" : word == "M" || word == "L"));
+    begins = false;
     double x = 0, y = 0;
-    words >> x >> y;
+    REQUIRE((words >> x >> y));
     box.left = std::fmin(box.left, x), box.right = std::fmax(box.right, x);
     box.top = std::fmin(box.top, y), box.bottom = std::fmax(box.bottom, y);
   }

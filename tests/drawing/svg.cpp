@@ -9,9 +9,12 @@
 #include "drawing/sound.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <pugixml.hpp>
 #include <random>
+#include <sstream>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace bifolium;
@@ -230,4 +233,62 @@ TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined be
             {"A2", LeafFate::present, 3, ""},
             {"A3", LeafFate::present, 0, ""},
             {"A4", LeafFate::present, 1, ""}}});
+}
+
+namespace {
+
+/// The corners of a path of straight lines: M 1 2 L 3 4 Z.
+std::vector<std::pair<double, double>> corners_of(pugi::xml_node path) {
+  std::vector<std::pair<double, double>> all;
+  std::istringstream in{path.attribute("d").value()};
+  std::string word;
+  for (double x = 0, y = 0; in >> word && word != "Z";) {
+    REQUIRE((word == "M" || word == "L"));
+    REQUIRE((in >> x >> y));
+    all.emplace_back(x, y);
+  }
+  return all;
+}
+double area_of(std::vector<std::pair<double, double>> const& corners) { // the surveyor's formula
+  double twice = 0;
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    auto const& a = corners[i];
+    auto const& b = corners[(i + 1) % corners.size()];
+    twice += a.first * b.second - b.first * a.second;
+  }
+  return twice < 0 ? -twice / 2 : twice / 2;
+}
+double least_distance(std::pair<double, double> from, std::vector<std::pair<double, double>> const& to) {
+  double least = 1e9;
+  for (auto const& one : to) least = (std::min)(least, std::hypot(one.first - from.first, one.second - from.second));
+  return least;
+}
+
+} // namespace
+
+TEST_CASE("the paste of a cancel lies between the cancel and the stub, along both") { // a cancel is pasted to the stub
+  for (int const leaves : {2, 4, 8, 12, 16})
+    for (int k = 0; k < leaves; ++k)
+      for (bool const right_to_left : {false, true}) {
+        CAPTURE(leaves);
+        CAPTURE(k);
+        auto gathering = regular_gathering("A", leaves);
+        gathering.right_to_left = right_to_left;
+        gathering.leaves[static_cast<std::size_t>(k)].state = LeafFate::cancel;
+        pugi::xml_document document;
+        auto const svg = gathering_svg(gathering);
+        REQUIRE(document.load_string(svg.c_str()));
+        auto const pastes = document.select_nodes("//path[@class='paste']");
+        REQUIRE(pastes.size() == 1);
+        auto const drawn = pastes[0].node().parent();
+        auto const paste = corners_of(pastes[0].node());
+        auto const stub = corners_of(drawn.select_node("path[@class='stub']").node());
+        auto const paper = corners_of(drawn.select_node("path[@class='paper']").node());
+        REQUIRE(paste.size() == 4);
+        CHECK(area_of(paste) > 1);
+        for (auto const& corner : paste)
+          CHECK((std::min)(least_distance(corner, paper), least_distance(corner, stub)) < 3);
+        CHECK(path_box(pastes[0].node()).on(path_box(drawn.select_node("path[@class='paper']").node())));
+        CHECK(path_box(pastes[0].node()).on(path_box(drawn.select_node("path[@class='stub']").node())));
+      }
 }
