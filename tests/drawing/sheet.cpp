@@ -10,6 +10,7 @@
 
 #include <map>
 #include <string>
+#include <vector>
 
 using namespace bifolium;
 
@@ -139,6 +140,35 @@ TEST_CASE("paper cut before printing keeps its deckle where it was not cut, and 
   is_sound(quarter);
   CHECK(read_svg(quarter).select_nodes("//g[@class='paper']/line[@class='cut']").size() == 2);
   CHECK(read_svg(quarter).select_nodes("//g[@class='leaf']//path[@class='deckle']").size() == 3);
+}
+
+TEST_CASE(
+    "a sheet from the mould has a deckle along each of its four sides") { // Gaskell, A New Introduction to Bibliography
+  for (auto const attested : Attested::all()) {
+    CAPTURE(attested.id());
+    auto const scheme = attested.scheme();
+    auto const drawn = read_svg(*sheet_svg(scheme, Sheet<millimetres>{315_mm, 450_mm}));
+    bool const level = scheme.sheet(0).long_side == Axis::left_right;
+    auto const scale = scale_of(drawn), width = (level ? 450 : 315) * scale, height = (level ? 315 : 450) * scale;
+    auto const found = drawn.select_nodes("//g[@class='paper']/path[@class='deckle']");
+    REQUIRE(found.size() == 4);
+    std::vector<DrawnBox> sides;
+    DrawnBox whole{1e9, 1e9, -1e9, -1e9};
+    for (auto const& one : found) {
+      auto const box = sides.emplace_back(path_box(one.node()));
+      whole.left = std::fmin(whole.left, box.left), whole.right = std::fmax(whole.right, box.right);
+      whole.top = std::fmin(whole.top, box.top), whole.bottom = std::fmax(whole.bottom, box.bottom);
+    }
+    CHECK(whole.right - whole.left == doctest::Approx(width).epsilon(0.02));
+    CHECK(whole.bottom - whole.top == doctest::Approx(height).epsilon(0.02));
+    int left = 0, right = 0, top = 0, bottom = 0; // each as long as its side of the sheet, and uneven by less than 1 mm
+    for (auto const& box : sides) {
+      bool const upright = box.bottom - box.top > height - 1.5, lying = box.right - box.left > width - 1.5;
+      left += upright && box.right < whole.left + 1, right += upright && box.left > whole.right - 1;
+      top += lying && box.bottom < whole.top + 1, bottom += lying && box.top > whole.bottom - 1;
+    }
+    CHECK((left == 1 && right == 1 && top == 1 && bottom == 1));
+  }
 }
 
 TEST_CASE("a named sheet is drawn by its name") {

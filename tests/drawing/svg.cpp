@@ -292,3 +292,39 @@ TEST_CASE("the paste of a cancel lies between the cancel and the stub, along bot
         CHECK(path_box(pastes[0].node()).on(path_box(drawn.select_node("path[@class='stub']").node())));
       }
 }
+
+TEST_CASE("every leaf rises from the gutter to its tip and leans to its own side") { // as a book stands on its spine
+  for (int const leaves : {1, 2, 3, 4, 6, 8, 12, 24})
+    for (auto const state : {LeafFate::present, LeafFate::cancel, LeafFate::removed, LeafFate::loose})
+      for (bool const right_to_left : {false, true}) {
+        CAPTURE(leaves);
+        auto gathering = regular_gathering("A", leaves);
+        gathering.right_to_left = right_to_left;
+        gathering.leaves[static_cast<std::size_t>(leaves / 3)].state = state;
+        auto const svg = gathering_svg(gathering);
+        pugi::xml_document document;
+        REQUIRE(document.load_string(svg.c_str()));
+        auto const blades = document.select_nodes("//g[@class='leaf']/path[@class='paper' or @class='wanting']");
+        REQUIRE(static_cast<int>(blades.size()) == leaves);
+        for (int i = 0; i < leaves; ++i) {
+          CAPTURE(i);
+          auto const blade = corners_of(blades[static_cast<std::size_t>(i)].node());
+          auto const half = blade.size() / 2; // up one side and down the other
+          REQUIRE(blade.size() == 2 * half);
+          // to the left before the middle of the gathering, to the right after it, or to neither
+          auto const leans = ((2 * i + 1 > leaves) - (2 * i + 1 < leaves)) * (right_to_left ? -1 : 1);
+          double most_aside = 0;
+          for (std::size_t k = 0; k < half; ++k) {
+            auto const x = (blade[k].first + blade[2 * half - 1 - k].first) / 2,
+                       y = (blade[k].second + blade[2 * half - 1 - k].second) / 2;
+            if (k == 0) continue;
+            auto const before_x = (blade[k - 1].first + blade[2 * half - k].first) / 2,
+                       before_y = (blade[k - 1].second + blade[2 * half - k].second) / 2;
+            CHECK(y < before_y);
+            CHECK((x - before_x) * leans >= -0.02); // two decimals are drawn
+            most_aside = std::fmax(most_aside, std::fabs(x - before_x));
+          }
+          CHECK((most_aside > 0.02) == (leans != 0));
+        }
+      }
+}
