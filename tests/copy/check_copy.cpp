@@ -320,7 +320,6 @@ TEST_CASE("A remark on what is printed on a leaf is read over; what names no lea
                                                         {"wants two leaves", 7},
                                                         {"lacks one leaf", 7},
                                                         {"wants title", 7},
-                                                        {"wants half-title and A1", 7},
                                                         {"A-K, wants the title-page", 16},
                                                         {"A1 2 leaves", 4}}) {
     std::string const text{one.text};

@@ -22,7 +22,7 @@ std::string said(IdealCopy const& book, std::string const& text) {
 } // namespace
 
 TEST_CASE("i. e. and the like are never gatherings") {
-  for (std::string const formula : {"8°: a-k⁸", "8°: a-z⁸ 2a-2k⁸", "8°: A-K⁸ a-k⁸", "8°: A-K⁸", "8°: π² A-K⁸ a-z⁸"}) {
+  for (std::string const formula : {"8°: a-k⁸", "8°: a-z⁸ 2a-2k⁸", "8°: A-K⁸"}) {
     CAPTURE(formula);
     IdealCopy const book{*read_formula(formula)};
     std::string const a = formula.find('a') != std::string::npos ? "a" : "A";
@@ -38,7 +38,7 @@ TEST_CASE("i. e. and the like are never gatherings") {
         if (after == ": " && phrase == "viz") continue; // a blank is wanting
         auto const that = phrase + after;
         CAPTURE(that);
-        for (std::string const lacks : {"lacks ", "es fehlt ", "wants "}) {
+        for (std::string const lacks : {"lacks ", "es fehlt "}) {
           CHECK(said(book, lacks + that + a + '1') == "wants " + a + '1');
           CHECK(said(book, lacks + "two leaves, " + that + a + "1 and " + a + '3') == "wants " + a + "1, " + a + '3');
           CHECK(said(book, lacks + "two leaves (" + that + a + "1 and " + a + "3), " + a + '5') ==

@@ -45,6 +45,11 @@ struct LeavesPresent {
 /// copy; of "B3 misbound" nobody knows where, so that it is taken in the order of the formula, with a doubt. A word that is
 /// not known is an error.
 ///
+/// Leaves may also be given by their place: "leaves 3-6 of B", "B3 and its conjugate", "2 leaves at end", "from K5 on", "K5 to
+/// the end"; "begins at A3, ends at L2" is a copy that lacks what comes before and after. "Consists of B1-8" and
+/// "vorhanden: A-C" are lists of what is there. A word for what is printed on a leaf that is not named, "lacks half-title,
+/// A3", is doubted, leaves_not_named, and the other leaves are read.
+///
 /// A list is of paper, so one side of a leaf stands for the leaf, with a doubt: "lacks A1r". "A1v blank", "A1 (verso blank)" and
 /// "A1, blank verso" say that the leaf is there and is no blank; "lacks A1r-A3v" and "A1r, A1v" are whole leaves.
 ///

@@ -12,13 +12,6 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Words for one thing in a book that the English article stands before, and words between it and them.
-inline constexpr char const* words_after_a[]{
-    "leaf",       "blank",      "gathering", "quire",     "bifolium",  "sheet",       "half-sheet",
-    "pair",       "folio",      "signature", "single",    "singleton", "whole",       "second",
-    "few",        "couple",     "number",    "plate",     "page",      "title",       "title-page",
-    "title-leaf", "half-title", "final",     "conjugate", "leaves",    "preliminary", "frontispiece"};
-
 class ArticleOrName {
   ListSoFar& list_;
 
@@ -69,16 +62,18 @@ public:
       return count;
     }
     if (word == "a" && take_apposition(c, from)) return cursor = c, true;
-    if (!names_gathering(list_.book, word)) return false;
+    bool const article = word == "a" || word == "A";
+    if (!article && !names_gathering(list_.book, word)) return false;
     bool const pointed = noun.size() > 1 && is_leaf_noun(noun) && !names_gathering(list_.book, noun) &&
                          without_point(noun) != "leaf" && without_point(noun) != "leaves";
-    if ((word == "i" || word == "a" || word == "e") && pointed && after.take_blanks() &&
+    bool const gathering = names_gathering(list_.book, word);
+    if (gathering && (word == "i" || word == "a" || word == "e") && pointed && after.take_blanks() &&
         after.at_digit()) { // i ff. 3 e 5
       if (word != "i") list_.doubt(word, Problem::name_in_two_ways);
       cursor = c;
       return true;
     }
-    if (word != "a" && word != "A") return false;
+    if (!article) return false;
     if (!is_row(without_point(noun), words_after_a) &&
         !(noun.ends_with(':') && is_row(noun.substr(0, noun.size() - 1), words_after_a)))
       return false;

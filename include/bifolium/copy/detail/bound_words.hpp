@@ -47,6 +47,20 @@ inline constexpr char const* front_words[]{"front",  "beginning", "Anfang", "dé
 /// Words for its end.
 inline constexpr char const* back_words[]{"end", "back", "Ende", "fin", "fine", "final", "einde", "eind", "hinten"};
 
+/// Takes words for a place in the book: at the end, am Anfang, in fine. Returns true if it is the front, and no value if there is
+/// none.
+[[nodiscard]] inline std::optional<bool> take_place_of_book(TextCursor& cursor) noexcept {
+  auto const ends = [](char32_t one) { return is_between_items(one) || one == ')' || one == ':'; };
+  auto c = cursor;
+  for (int words = 0; words < 4; ++words) {
+    auto const word = without_point(c.take_until(ends));
+    bool const back = is_row(word, back_words);
+    if (words > 0 && (back || is_row(word, front_words))) return cursor = c, !back;
+    if (!is_row(word, words_before_place) && !is_article(word)) return std::nullopt;
+    if (!c.take_blanks()) return std::nullopt;
+  }
+  return std::nullopt;
+}
 /// Where leaves are bound, as words say.
 struct BoundWords {
   using At = MovedLeaves::At;
@@ -55,12 +69,6 @@ struct BoundWords {
   bool pair{};               ///< true if another name must follow: between B6 and B7
 };
 
-/// Takes a phrase of a table.
-template <std::size_t N> [[nodiscard]] bool take_phrase(TextCursor& cursor, char const* const (&phrases)[N]) noexcept {
-  for (auto const* const one : phrases)
-    if (cursor.take_word_in_any_case(one)) return true;
-  return false;
-}
 /// Takes the words after the leaves. Returns no value if they do not say that these are bound elsewhere.
 [[nodiscard]] inline std::optional<BoundWords> take_bound_words(TextCursor& cursor) {
   auto c = cursor;

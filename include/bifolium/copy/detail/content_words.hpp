@@ -56,6 +56,21 @@ inline constexpr char const* words_beside_side[]{"on", "with", "its", "the", "an
   cursor = c;
   return true;
 }
+/// Takes a remark in parentheses that only says that leaves are blank: (a blank), (both blank leaves).
+[[nodiscard]] inline bool take_blank_remark(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  if (!c.take('(')) return false;
+  for (bool blank = false;;) {
+    c.take_blanks();
+    if (blank && c.take(')')) break;
+    auto const word = without_point(c.take_until([](char32_t one) { return is_space(one) || one == ')'; }));
+    bool const is_blank = is_blank_word(word);
+    if (!is_blank && !is_linking_word(word) && !is_article(word) && !is_leaf_noun(word)) return false;
+    blank = blank || is_blank;
+  }
+  cursor = c;
+  return true;
+}
 /// Takes a remark in parentheses that says what is printed on the leaves before it: (title), (title page), (title, verso blank).
 [[nodiscard]] inline bool take_content_remark(TextCursor& cursor) noexcept {
   auto c = cursor;
@@ -81,6 +96,22 @@ inline constexpr char const* words_beside_side[]{"on", "with", "its", "the", "an
   bool const enclosed = word.size() > 2 && word.starts_with('(') && word.ends_with(')') &&
                         word.substr(1, word.size() - 2).find_first_of("()") == word.npos;
   return enclosed ? word.substr(1, word.size() - 2) : word;
+}
+/// Takes words for what is printed on a leaf, the title page, that no name comes after.
+[[nodiscard]] inline std::string_view take_contents(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  auto word = c.take_until(is_between_items);
+  auto from = cursor.at();
+  if (is_article(word) && c.take_blanks()) from = c.at(), word = c.take_until(is_between_items);
+  if (!is_content_word(word)) return {};
+  auto end = c;
+  while (c.take_blanks()) {
+    auto const next = c.take_until(is_between_items);
+    if (!is_content_word(next) && !is_row(next, words_beside_contents)) break;
+    end = c;
+  }
+  cursor = end;
+  return end.text().substr(from, end.at() - from);
 }
 /// Takes words for what is printed on a leaf if the name of the leaf comes after them: title page (A1).
 [[nodiscard]] inline bool take_content_before_leaf(TextCursor& cursor, IdealCopy const& book) {

@@ -57,6 +57,33 @@ public:
     cursor = c;
     return true;
   }
+  /// Takes a number of leaves in parentheses after their names: C (8 leaves). One that is not theirs is doubted. `group`: the
+  /// span with which the names that "and" joins begin.
+  bool take_after(TextCursor& cursor, std::size_t group) {
+    auto c = cursor;
+    if (!c.take('(')) return false;
+    auto const ends = [](char32_t one) { return is_between_items(one) || one == ')'; };
+    auto const word = c.take_until(ends);
+    auto const number = number_beside_leaves(word);
+    if (!number || !c.take_blanks()) return false;
+    auto const noun = c.take_until(ends);
+    bool const unit = is_row(without_point(noun), leaf_nouns);
+    if (!unit || !c.take(')') || (!c.at_end() && !is_between_items(c.character().value))) return false;
+    list_.leaves.close();
+    auto const& spans = list_.leaves.spans();
+    auto const leaves_from = [&](std::size_t from) {
+      std::int64_t leaves = 0;
+      for (auto i = from; i < spans.size(); ++i) leaves += spans[i].leaves();
+      return leaves;
+    };
+    auto const leaves = leaves_from(list_.leaves.item_from());
+    bool const right = leaves == *number || leaves_from(group) == *number || leaves_from(list_.passage_from) == *number;
+    if (!right)
+      list_.doubts.push_back(error_at(Problem::leaves_miscounted,
+                                      list_.doubt_places.place(list_.text, list_.position(word)), word, leaves));
+    cursor = c;
+    return true;
+  }
   /// Doubts a number of leaves that is not that of the leaves named after it.
   void check() {
     if (!count_) return;

@@ -4,6 +4,7 @@
 /// often, and catalogues seldom look up what these are called.
 #pragma once
 
+#include <bifolium/copy/detail/bound_words.hpp>
 #include <bifolium/copy/detail/state_words.hpp>
 #include <bifolium/copy/detail/words_between_leaves.hpp>
 
@@ -55,7 +56,7 @@ struct EndOfBook {
   static_cast<void>(!before && take(is_number));
   end.first = take([](std::string_view word) { return is_row(word, first_words); });
   if (!end.first && !take([](std::string_view word) { return is_row(word, last_words); })) return std::nullopt;
-  static_cast<void>(!before && end.number == 1 && take(is_number));
+  static_cast<void>(end.number == 1 && take(is_number)); // ff. ultima duo
   bool const blank = take(is_blank), leaf = before || take(is_counted);
   if (blank || leaf)
     end.unit = EndOfBook::Unit::leaves;
@@ -65,6 +66,30 @@ struct EndOfBook {
     auto const here = c;
     if (!(take([](std::string_view word) { return word == "en"; }) && take(is_blank))) c = here, take(is_blank);
   }
+  cursor = c;
+  return end;
+}
+/// Takes a number of leaves or gatherings at an end of the book: 2 leaves at end, 3 Bl. am Anfang, une carte in fine.
+[[nodiscard]] inline std::optional<EndOfBook> take_number_at_end(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  auto word = c.take_until(is_between_items);
+  if (is_article(word) && c.take_blanks()) word = c.take_until(is_between_items);
+  auto const number = number_beside_leaves(word);
+  if (!number || !c.take_blanks()) return std::nullopt;
+  EndOfBook end{*number};
+  auto noun = c.take_until(is_between_items);
+  if (!is_leaf_noun(noun) && is_blank_word(without_point(noun)) && c.take_blanks())
+    noun = c.take_until(is_between_items);
+  if (is_row(without_point(noun), gathering_nouns))
+    end.unit = EndOfBook::Unit::gatherings;
+  else if (is_row(without_point(noun), leaf_nouns) || is_blank_word(without_point(noun)))
+    end.unit = EndOfBook::Unit::leaves;
+  else
+    return std::nullopt;
+  if (!c.take_blanks()) return std::nullopt;
+  auto const first = take_place_of_book(c);
+  if (!first) return std::nullopt;
+  end.first = *first;
   cursor = c;
   return end;
 }
@@ -84,7 +109,8 @@ struct EndOfBook {
 /// and returns no value.
 [[nodiscard]] inline std::optional<EndsOfBook> take_ends_of_book(TextCursor& cursor) {
   auto c = cursor;
-  auto end = take_end_of_book(c);
+  auto end = take_number_at_end(c);
+  if (!end) end = take_end_of_book(c);
   if (!end) return std::nullopt;
   EndsOfBook ends;
   (end->first ? ends.first : ends.last) = end->number;

@@ -87,6 +87,24 @@ private:
       named->also_leaf = find_reference(list_.book, word).has_value();
     return named;
   }
+  /// Reads a gathering with the number of its leaves as formulas write it, π² or K⁸. Returns no value for another form.
+  [[nodiscard]] std::optional<Expected<End>> with_count(std::string_view word, std::optional<LeafOfBook> const& last) {
+    std::size_t from = 0;
+    for (std::size_t at = 0; at < word.size();) { // the raised figures at the end
+      auto const c = decode(word, at);
+      at += c.bytes;
+      if (!superscript_digit(c.value)) from = at;
+    }
+    if (from == 0 || from == word.size() || by_number_) return std::nullopt;
+    auto const named = gathering_named(word.substr(0, from), last);
+    if (!named) return std::nullopt;
+    TextCursor figure{word, from};
+    auto const leaves = figure.take_raised_number(most_figure);
+    bool const right = leaves && (*leaves == named->numbers.count() ||
+                                  (!named->leaf && *leaves == list_.book.leaves_folded(named->gathering)));
+    if (!right) return Expected<End>{list_.error(Problem::counts_differ, word)};
+    return Expected<End>{*named};
+  }
   /// Reads a bifolium as formulas write it, B3.6: a leaf, and the one it is one piece with, by its figure or its name.
   /// Whether the formula has them as one piece is a question for copy/joints.hpp. Returns false if the word has another
   /// form.
@@ -156,6 +174,7 @@ public:
       return end_of(leaf->doubtful ? names_.next(leaf->leaf, last) : leaf->leaf, leaf->doubtful, leaf->side, word);
     auto const mark = signature_of_text(word, list_.book.letters()); // 1A
     if (auto const named = mark ? whole_gathering(*mark, last) : std::nullopt) return *named;
+    if (auto const counted = with_count(word, last)) return *counted;
     return list_.error(leaf.error().problem, word, leaf.error().limit);
   }
   /// Returns the end of a run such as A1-8 or a1-4: a number in the gathering or insertion of the first leaf.
@@ -174,6 +193,9 @@ public:
       if (names_gathering(list_.book, tail)) list_.doubt(word, Problem::name_in_two_ways);
       return end_of(*first.leaf, false, LeafSide::verso, word);
     }
+    bool const numeral = first.leaf && !by_number_ && is_roman_numeral(tail) && !names_gathering(list_.book, tail);
+    if (numeral && !find_reference(list_.book, tail)) // Ai-iij
+      return figure_end(*first.leaf, roman_numeral(tail)->value, word);
     return end_of_run(tail, before(first));
   }
   /// Reads a leaf or a gathering, or from one to another if there is a tail.

@@ -4,6 +4,8 @@
 /// nobody can tell whether e is a name or joins two. A parenthesis round them says more clearly what is meant.
 #pragma once
 
+#include <bifolium/copy/detail/content_words.hpp>
+#include <bifolium/copy/detail/pair_words.hpp>
 #include <bifolium/copy/detail/passage_words.hpp>
 
 namespace bifolium {
@@ -25,20 +27,39 @@ inline constexpr std::string_view words_before_wanting_after[]{"is",   "are", "a
   TextCursor c{text.substr(0, to), from};
   auto group = to;
   bool named = true, joined = false; // whether a leaf is named; "and" comes before
+  bool content = false;              // the word before is title or the like
   while (true) {
     c.take_while(is_between_items);
     if (c.at_end()) return group;
     auto const here = c.at();
     auto const word = take_until_beside_names(c, is_between_items);
-    bool const run = word.size() > 1 && is_word_of_run(word); // a is a gathering, too
+    auto dash = TextCursor{word};
+    bool const run =
+        (word.size() > 1 && is_word_of_run(word)) || (dash.take_dash() && dash.at_end()); // a is a gathering
     if (run || (joins_leaves(word) && (word.size() > 1 || joins_something(c)))) {
       joined = true;
       continue;
     }
     TextCursor side{word}; // A1 recto-A3 verso
     bool const of_run = side_word(side.take_until(is_dash)) != LeafSide::not_said && side.at() > 1;
-    bool const first = begins_name(word) || is_plural_blank_word(word);
-    bool const beside = !first && (of_run || is_beside_leaf(word));
+    auto after = c;
+    after.take_blanks();
+    auto const next = without_point(after.take_until(is_between_items));
+    bool const parted = here > 0 && before_blanks(text, here) > 0 && text[before_blanks(text, here) - 1] == ',';
+    bool const of = named && !joined && !parted && group < here && is_row(word, words_before_gathering) &&
+                    (word == "of" || word == "von" || is_row(next, gathering_nouns));
+    if (of) { // Bll. 3-6 der Lage B
+      joined = true;
+      continue;
+    }
+    bool const counts = whole_number(word, most_leaves_in_gathering) &&
+                        (is_row(next, leaf_nouns) || is_row(next, first_words) || is_row(next, last_words));
+    bool const article = (word == "a" || word == "A") && is_row(next, words_after_a); // A blank leaf (L4)
+    bool const of_title = content && is_row(word, words_beside_contents);             // title page
+    content = is_content_word(word);
+    bool const first = counts || article || is_row(word, words_for_from) || is_row(word, words_before_run) ||
+                       (begins_name(word) && !of_title) || is_plural_blank_word(word);
+    bool const beside = !first && (of_run || of_title || is_row(word, words_for_on) || is_beside_leaf(word));
     if (!beside && named && !joined) group = here, named = false;
     if (!beside && !first) named = true;
     joined = joined && (beside || first);

@@ -23,6 +23,7 @@
 #include <bifolium/copy/detail/passage_words.hpp>
 #include <bifolium/copy/detail/roman_folios.hpp>
 #include <bifolium/copy/detail/states_in_list.hpp>
+#include <bifolium/copy/detail/there_words.hpp>
 #include <bifolium/copy/detail/whole_copy_words.hpp>
 #include <bifolium/copy/detail/words_between_leaves.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
@@ -43,17 +44,20 @@ class LeavesReader {
   NameOrWord names_{list_};
   ArticleOrName articles_{list_};
   BoundElsewhere bound_{list_, runs_, states_};
+  ExtentOfCopy extent_{list_, runs_};
   bool named_{};     // the item is the gathering &, or e, and joins nothing
   bool leaf_said_{}; // a word for leaves stands before the item: leaf A8
   char word_for_leaves_{
-      '\0'};         // the first letter of the word for leaves before a number, f. 3 or leaf 3, or a zero byte
-  bool in_remark_{}; // the reader is in a parenthesis
+      '\0'};               // the first letter of the word for leaves before a number, f. 3 or leaf 3, or a zero byte
+  bool in_remark_{};       // the reader is in a parenthesis
+  bool from_{}, to_end_{}; // the item is the first of all that follow it: from K5 on, K5 to end
   /// Leaves after which "that is" comes: the last leaf, i. e. L4.
   struct SaidAgain {
     std::size_t from{}, to{}; // their spans
     std::string_view words{};
   };
   std::optional<SaidAgain> again_{};
+  std::vector<std::string_view> unnamed_{}; // words for leaves that the list does not name
 
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) {
@@ -106,14 +110,76 @@ class LeavesReader {
     bool const range = cursor.take_dash();
     return numbered_.read(word, head, range ? std::optional{cursor.rest()} : last, word_for_leaves_, leaf_said_);
   }
+  /// Takes words for the end of the book after "to": the end, zum Ende.
+  [[nodiscard]] static bool take_end_of_all(TextCursor& cursor) {
+    auto c = cursor;
+    for (int words = 0; words < 3; ++words) {
+      auto const word = c.take_until(is_between_items);
+      if (is_row(word, back_words)) return cursor = c, true;
+      if (!(is_article(word) || word == "zum" || is_row(word, words_before_place)) || !c.take_blanks()) return false;
+    }
+    return false;
+  }
+  /// Takes a word before the first leaf of all that are wanting after it: ab K5, from K5 on.
+  bool take_from(TextCursor& cursor) {
+    auto c = cursor;
+    bool const from = c.take_word_in_any_case("à partir de") || c.take_word_in_any_case("à partir du") ||
+                      is_row(c.take_until(is_between_items), words_for_from);
+    auto const here = cursor.text().substr(cursor.at(), c.at() - cursor.at());
+    if (!list_.wanting || !from || !c.take_blanks() || names_gathering(list_.book, here)) return false;
+    for (int words = 0; words < 2; ++words) { // ab Bl. K5
+      auto next = c;
+      auto const word = next.take_until(is_between_items);
+      if (!(is_article(word) || is_leaf_noun(word) || is_row(without_point(word), gathering_nouns)) ||
+          !next.take_blanks())
+        break;
+      c = next;
+    }
+    auto name = c;
+    auto const leaf = take_until_beside_names(name, is_between_items);
+    auto const read = find_reference(list_.book, leaf);
+    if (!names_gathering(list_.book, leaf) && !(read && read->side == LeafSide::not_said)) return false;
+    if (leads_run(c) || last_point(leaf) < leaf.size()) return cursor = c, true; // from K5 to L2
+    cursor = c;
+    return from_ = true;
+  }
+  /// Takes words for a place in the book that only say again where the leaves are: am Ende fehlt L4, lacks at end L3-4.
+  bool take_place(TextCursor& cursor) {
+    auto c = cursor;
+    if (!begins_word(cursor.peek()) || !take_place_of_book(c)) return false;
+    auto const after = past_blanks(c);
+    bool const ends =
+        after.at_end() || after.peek() == ':' || after.peek() == ',' || after.peek() == ';' || after.peek() == '(';
+    bool const may = list_.wanting ? ends || !list_.has_leaves() : ends && !list_.has_leaves();
+    if (!may) return false;
+    c.take(':');
+    cursor = c;
+    return true;
+  }
+  /// Takes words before the leaves that a copy has: consists of B1-8; bound without A1.
+  bool take_opening(TextCursor& cursor) {
+    if (list_.wanting) return false;
+    auto c = cursor;
+    if (is_row(c.take_until(is_between_items), bound_words) && past_blanks(c).at_end() && c.at() < list_.text.size())
+      return cursor = c, true;
+    if (list_.has_leaves() || !take_words_before_present(cursor, list_.book)) return false;
+    return list_.only = true;
+  }
   /// Takes "to" and the word after it, B3 to 6. Returns no value if there is none.
   std::optional<std::string_view> take_end(TextCursor& cursor, bool number) {
     auto after = cursor;
     if (!after.take_blanks()) return std::nullopt;
-    if (auto that = after; take_that_is(that)) return std::nullopt; // à savoir
+    if (auto that = after; take_that_is(that)) return std::nullopt;                    // à savoir
+    if (auto dash = after; dash.take_dash() && dash.take_blanks() && !dash.at_end()) { // A1 - A3
+      auto const end = take_until_beside_names(dash, is_between_items);
+      auto const with_side = names_.with_side(end, number, dash);
+      cursor = dash;
+      return with_side.value_or(end);
+    }
     auto const word = after.take_until(is_between_items);
     if (!is_word_of_run(word) || !after.take_blanks()) return std::nullopt;
-    if (names_gathering(list_.book, word) && !(number && after.at_digit())) return std::nullopt; // ff. 3 a 5
+    if (auto end = after; take_end_of_all(end)) return to_end_ = true, cursor = end, std::nullopt; // K5 to the end
+    if (names_gathering(list_.book, word) && !(number && after.at_digit())) return std::nullopt;   // ff. 3 a 5
     auto const end = take_until_beside_names(after, is_between_items);
     auto const with_side = names_.with_side(end, number, after); // A1 verso to A3 recto
     cursor = after;
@@ -149,9 +215,15 @@ class LeavesReader {
     named_ = !joins_numbers && is_joining_word(word) && names_.is_gathering(word, cursor);
     if (joins_numbers) return states_.join(), std::nullopt;
     if (std::optional<Error> wrong; !at_number && names_.is_no_leaf(word, cursor, wrong)) return wrong;
+    to_end_ = false;
     auto const end = take_end(cursor, at_number || list_.figures == FiguresAfter::of_book);
     if (at_number) list_.figures = FiguresAfter::of_book, list_.last = LeafOfBook{};
-    return item(word, end);
+    bool const to_end = to_end_ || from_;
+    if (auto on = past_blanks(cursor); from_ && is_row(on.take_until(is_between_items), words_for_on)) cursor = on;
+    from_ = false;
+    auto const wrong = item(word, end);
+    if (!wrong && to_end) parts_.place_to_end();
+    return wrong;
   }
   /// Returns where a parenthesis ends that begins with a word and has more than one: (A1 and B3). Returns 0 for any other.
   [[nodiscard]] static std::size_t end_of_remark(TextCursor const& cursor) noexcept {
@@ -242,19 +314,33 @@ class LeavesReader {
     if (folio) doubt_numeral(cursor);
     return true;
   }
+  /// Takes words for what is printed on a leaf that the list does not name: lacks half-title, A3. The other leaves are read.
+  bool take_unnamed(TextCursor& cursor) {
+    auto const contents = take_contents(cursor);
+    if (contents.empty()) return false;
+    unnamed_.push_back(contents);
+    if (auto next = cursor;
+        next.take_blanks() && is_joining_word(next.take_until(is_between_items)) && !list_.has_leaves())
+      cursor = next; // half-title and A1
+    return list_.begun = true;
+  }
+  /// Notes that leaves were placed; `joined`: "and" comes before them.
+  void placed(std::string_view word, bool joined) {
+    if (joined && list_.has_leaves()) states_.join();
+    list_.begun = true;
+    states_.end_item(), count_.end_item();
+    if (list_.wanting) end_wanting(word);
+  }
   /// Takes leaves that Roman numerals number after a word for leaves: ff. I-III.
   bool take_roman_folios(TextCursor& cursor, std::optional<Error>& wrong) {
     RomanFolios folios{list_.book};
     if (!begins_word(cursor.peek()) || !folios.take(cursor)) return false;
     for (auto const& run : folios.runs()) {
-      if (run.joined && list_.has_leaves()) states_.join();
       list_.leaves.begin_item();
       wrong = numbered_.by_number(run.word, run.from, run.to);
       if (wrong) break;
       if (auto const doubt = folios.doubt(run); doubt != Problem::none) list_.doubt(run.word, doubt);
-      list_.begun = true;
-      states_.end_item();
-      if (list_.wanting) end_wanting(run.word);
+      placed(run.word, run.joined);
     }
     return true;
   }
@@ -265,18 +351,28 @@ class LeavesReader {
     while (!wrong) {
       cursor.take_while(is_between_items);
       if (cursor.at_end()) return {};
-      if (take_words_for_that(cursor)) continue;
+      if (take_words_for_that(cursor) || take_opening(cursor) || extent_.take(cursor)) continue;
+      if (list_.leaves.item_from() < list_.leaves.item_to() && count_.take_after(cursor, states_.first_of_group()))
+        continue;
       if (list_.has_leaves() && take_remark_on_leaf(cursor)) continue;
       if (take_remark(cursor, wrong)) continue;
-      if (list_.wanting && count_.take(cursor)) continue;
+      if ((list_.wanting || !list_.has_leaves()) && count_.take(cursor)) continue;
+      if (auto const pair = parts_.take_conjugate(cursor, wrong); !pair.empty()) {
+        if (!wrong) placed(pair, list_.leaves.size() > list_.passage_from + 1);
+        continue;
+      }
       if (take_words_on_copy(cursor) || take_damage(cursor, wrong) || bound_.take(cursor, wrong)) continue;
+      if (take_from(cursor)) continue;
       if (auto const before = list_.leaves.size(); take_part(cursor, wrong)) {
         if (list_.leaves.size() > before) states_.end_item(), count_.end_item(); // the final blank K8 is not read yet
         continue;
       }
-      if (list_.wanting && take_content_before_leaf(cursor, list_.book)) continue;
+      if (list_.wanting && (take_content_before_leaf(cursor, list_.book) || take_unnamed(cursor))) continue;
+      if (numbered_.take_of_gathering(
+              cursor, [&](auto... said) { placed(said...); }, wrong))
+        continue;
       if (take_roman_folios(cursor, wrong)) continue;
-      if (articles_.take(cursor, wrong)) continue;
+      if (articles_.take(cursor, wrong) || take_place(cursor)) continue;
       if (take_words(cursor)) continue;
       wrong = take_item(cursor);
       count_.end_item();
@@ -332,6 +428,14 @@ public:
       if (read.spans.size() != before) parts_.forget_whole(), list_.leaves.forget_halves();
     }
     parts_.settle(read.spans);
+    return {};
+  }
+  /// Doubts words for leaves that the list does not name. They are an error if it names no others.
+  std::optional<Error> settle_unnamed() {
+    for (auto const word : unnamed_) {
+      if (list_.leaves.size() == 0) return list_.error(Problem::leaves_not_named, word);
+      list_.doubt(word, Problem::leaves_not_named);
+    }
     return {};
   }
   /// Settles what a list that has ended says of one side of a leaf.

@@ -17,6 +17,7 @@
 /// may join: A-L, E8 and F1 lacking. A comma after it ends what it is said of: A1 missing, A8 missing.
 #pragma once
 
+#include <bifolium/copy/detail/content_words.hpp>
 #include <bifolium/copy/detail/leaves_before_word.hpp>
 #include <bifolium/copy/detail/state_words.hpp>
 #include <bifolium/core/text_span.hpp>
@@ -85,7 +86,11 @@ class ListPassages {
   /// Ends the passage before leaves that a word after them calls wanting. Returns no value if it is not said of leaves
   /// before it.
   [[nodiscard]] std::optional<ListPassage> wanting_after(TextSpan word) noexcept {
-    auto const next = cursor_.text().substr(word.to);
+    auto to = word.to;
+    auto remark = TextCursor{cursor_.text(), to};
+    remark.take_blanks();
+    if (take_blank_remark(remark) || take_content_remark(remark)) to = remark.at(); // K8 wanting (a blank)
+    auto const next = cursor_.text().substr(to);
     auto rest = TextCursor{next};
     rest.take_blanks();
     bool const closes = next.starts_with(')') && inside_ != next.npos;
@@ -103,7 +108,8 @@ class ListPassages {
     queued_ = group;
     inside_ = next.npos;
     bool const opened = closes && leaves > passage_.text.from; // the parenthesis itself is of no passage
-    auto const ended = turn(opened ? leaves - 1 : leaves, closes ? word.to + 1 : word.to, false);
+    auto const ended = turn(opened ? leaves - 1 : leaves, closes ? to + 1 : to, false);
+    cursor_.go_to(passage_.text.from);
     follows_wanting_ = true;
     return ended;
   }
@@ -187,7 +193,11 @@ public:
       if (!opens && absence_word(bare).after)
         if (auto const before = wanting_after({from, from + bare.size()})) return before;
       if (!opens && whole.ends_with(')')) inside_ = whole.npos;
-      bool const exception = is_exception(word);
+      auto phrase_end = TextCursor{cursor_.text(), from};
+      static_cast<void>(opens && phrase_end.take('('));
+      bool const is_phrase = take_phrase(phrase_end, exception_phrases);
+      if (is_phrase) cursor_.go_to(phrase_end.at());
+      bool const exception = is_phrase || is_exception(word);
       if (auto phrase = TextCursor{cursor_.text(), from}; !opens && follows_item(from) && take_damage_phrase(phrase)) {
         cursor_ = phrase;
         continue;
@@ -197,7 +207,7 @@ public:
         if (opens) open_parenthesis();
         return turn(from, cursor_.at(), true, exception && excepts_from_wanting(from));
       }
-      if (auto const state = trimmed(bare, ":.?"); is_imperfect_word(state))
+      if (auto const state = trimmed(bare, ":.?"); is_imperfect_word(state) || is_row(state, imperfect_words_of_copies))
         return turn_imperfect(from, state, opens && bare.size() == word.size());
       if (!passage_.wanting) continue;
       if (opens && opened_in(whole) > 0)

@@ -5,7 +5,9 @@
 #pragma once
 
 #include <bifolium/copy/detail/leaf_runs.hpp>
+#include <bifolium/copy/detail/pair_words.hpp>
 #include <bifolium/copy/detail/words_before_leaves.hpp>
+#include <bifolium/copy/detail/words_between_leaves.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -69,18 +71,81 @@ public:
     list_.figures = FiguresAfter::of_book;
     return {};
   }
+  /// Takes leaves that are counted in a gathering: leaves 3-6 of B, Bl. 3 und 6 der Lage B. Calls `placed` after each.
+  template <class Placed> bool take_of_gathering(TextCursor& cursor, Placed placed, std::optional<Error>& wrong) {
+    auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one); };
+    auto const figure = [&](TextCursor& c) -> std::optional<std::int64_t> {
+      auto const word = c.take_until(ends);
+      if (is_roman_numeral(word)) return roman_numeral(word)->value;
+      return whole_number(word, most_figure);
+    };
+    struct Numbers {
+      std::string_view word{};
+      std::int64_t from{}, to{};
+      bool joined{};
+    };
+    auto c = cursor;
+    auto noun = c.take_until(is_between_items);
+    if (is_article(noun) && c.take_blanks()) noun = c.take_until(is_between_items);
+    if (!is_leaf_noun(noun) || !c.take_blanks()) return false;
+    std::vector<Numbers> all;
+    auto end = c;
+    for (bool joined = false; all.empty() || joined || c.at() > end.at();) {
+      auto const from = c.at();
+      auto const first = figure(c);
+      if (!first) break;
+      auto last = first;
+      auto dash = c;
+      dash.take_blanks();
+      if (dash.take_dash()) dash.take_blanks(), last = figure(dash), c = dash;
+      if (!last) return false;
+      all.push_back({list_.text.substr(from, c.at() - from), *first, *last, joined});
+      end = c;
+      c.take_blanks();
+      bool const parted = c.take(',');
+      c.take_blanks();
+      auto next = c;
+      joined = is_joining_word(next.take_until(is_between_items)) && next.take_blanks();
+      if (joined) c = next;
+      if (!joined && !parted) break;
+    }
+    c = end;
+    auto const name = all.empty() ? std::string_view{} : take_gathering_after(c, list_.book);
+    if (name.empty()) return false;
+    runs_.begin_item(false, false);
+    auto const gathering = runs_.end_of_run(name, list_.last);
+    if (!gathering || gathering->leaf || gathering->numbers.count() < 1) return false;
+    auto const begin = *list_.book.leaf_of_number(gathering->numbers.from);
+    for (auto const& one : all) {
+      list_.leaves.begin_item();
+      auto const first = runs_.figure_end(begin, one.from, one.word);
+      auto const last = runs_.figure_end(begin, one.to, one.word);
+      wrong = !first  ? first.error()
+              : !last ? last.error()
+                      : runs_.between(one.word, *first, *last, one.from != one.to);
+      if (wrong) break;
+      list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), one.word);
+      placed(one.word, one.joined);
+    }
+    list_.figures = FiguresAfter::none;
+    cursor = c;
+    return true;
+  }
   /// Reads one leaf, or those from one to another: by number if they can be numbers, else by name. `tail` is the last of
   /// them. `word_for_leaves` is the first letter of the word before them, of f. 3 or leaf 3, or a zero byte.
   std::optional<Error> read(std::string_view word, std::string_view head, std::optional<std::string_view> tail,
                             char word_for_leaves, bool leaf_said) {
     bool const numbered = head.starts_with("f.");
+    bool const after_leaf = list_.figures == FiguresAfter::of_leaf && !numbered;
     auto const number = [&](std::string_view one) -> std::optional<std::int64_t> {
-      bool const roman = word_for_leaves != '\0' && is_roman_folio(list_.book, one);
+      bool const next =
+          after_leaf && is_roman_numeral(one) && !names_gathering(list_.book, one) && !find_reference(list_.book, one);
+      bool const roman = next || (word_for_leaves != '\0' && is_roman_folio(list_.book, one)); // A1, ij
       return roman ? std::optional{std::int64_t{roman_numeral(one)->value}} : whole_number(one, most_figure);
     };
     auto const from = number(numbered ? head.substr(2) : head);
     auto const to = tail ? number(*tail) : from;
-    bool const roman = from && is_latin_letter(head[0]) && !numbered;
+    bool const roman = from && is_latin_letter(head[0]) && !numbered && word_for_leaves != '\0';
     if (roman && find_reference(list_.book, head)) list_.doubt(word, Problem::leaf_or_word); // f. xij, or x2
     if (roman) return !to ? list_.error(Problem::not_a_reference, word) : by_number(word, *from, *to);
     if (numbered) return !from || !to ? list_.error(Problem::not_a_reference, word) : by_number(word, *from, *to);

@@ -22,6 +22,15 @@ inline constexpr char const* outmost_words[]{
     "extérieur", "exte\u0301rieur", "extérieure", "exte\u0301rieure", "esterno", "esterna", "exterior", "buitenste"};
 /// Words for a pair of conjugate leaves.
 inline constexpr char const* pair_nouns[]{"bifolium", "bifolio", "Doppelblatt", "bifeuillet", "bifolia"};
+/// Words for the leaf that is one piece with another.
+inline constexpr char const* conjugate_nouns[]{"conjugate", "conjugates", "Gegenblatt",
+                                               "conjugué",  "coniugata",  "conjugada"};
+/// Words for "its" before those.
+inline constexpr char const* words_for_its[]{"its", "their", "sein", "dessen", "son", "sua", "su"};
+/// Words before the first leaf that is wanting, if all after it are: ab K5, from K5 on.
+inline constexpr char const* words_for_from[]{"ab", "from", "vanaf", "desde"};
+/// Words after it: from K5 on.
+inline constexpr char const* words_for_on[]{"on", "onwards", "onward", "an", "af"};
 /// Words for a sheet, or a part of one.
 inline constexpr char const* sheet_nouns[]{"sheet",   "sheets", "half-sheet", "half-sheets", "Bogen",
                                            "feuille", "foglio", "pliego",     "vel"};

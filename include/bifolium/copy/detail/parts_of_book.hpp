@@ -15,7 +15,7 @@ namespace detail {
 class PartsOfBook {
   ListSoFar& list_;
   LeafRuns& runs_;
-  enum class All : std::uint8_t { no, leaves, after, before } all_{}; // what was read of "all after"
+  enum class All : std::uint8_t { no, leaves, after, before } all_{}, was_{}; // what was read of "all after", and before it
   std::optional<std::size_t> whole_{}; // the span of all leaves that "complete" stands for
 
   [[nodiscard]] std::int64_t gatherings() const noexcept {
@@ -66,13 +66,15 @@ public:
     if (all_ == All::no && (word == "all" || word == "everything")) return all_ = All::leaves, true;
     if (all_ == All::leaves && word == "after") return all_ = All::after, true;
     if (all_ == All::leaves && word == "before") return all_ = All::before, true;
+    bool const again = all_ == All::no && list_.has_leaves() && was_ != All::no; // all before A2 and after L1
+    if (again && (word == "after" || word == "before")) return all_ = word == "after" ? All::after : All::before, true;
     if (all_ == All::leaves && word == "of") return all_ = All::no, true; // all of B
     return false;
   }
   /// Ends an item of leaves that are wanting: takes all leaves after or before it for it, if "all after" was said.
   void end_all(bool in_ideal) {
     auto const all = all_;
-    all_ = All::no;
+    all_ = All::no, was_ = all;
     if (!in_ideal || (all != All::after && all != All::before)) return;
     auto& leaves = list_.leaves;
     leaves.close();
@@ -162,6 +164,62 @@ public:
     list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), pair->gathering);
     list_.begun = true, list_.last = leaves[1].last, list_.figures = FiguresAfter::none, cursor = c;
     return true;
+  }
+  /// Places what comes after the last item up to the end of the book: K5 to end.
+  void place_to_end() {
+    auto& leaves = list_.leaves;
+    if (leaves.item_from() == leaves.item_to()) return;
+    leaves.close();
+    auto const last = leaves.spans().back().to;
+    if (last > 0 && last < list_.book.leaves()) list_.place_numbers(last + 1, list_.book.leaves());
+    list_.figures = FiguresAfter::none;
+  }
+  /// Takes the leaf that is one piece with another: the conjugate of B3; B3 and its conjugate. Returns its words, or an empty
+  /// text if there is none.
+  [[nodiscard]] std::string_view take_conjugate(TextCursor& cursor, std::optional<Error>& wrong) {
+    auto c = cursor;
+    auto word = c.take_until(is_between_items);
+    bool its = false;
+    if ((is_joining_word(word) || word == "with") && c.take_blanks()) word = c.take_until(is_between_items);
+    if (is_row(word, words_for_its)) its = c.take_blanks(), word = c.take_until(is_between_items);
+    if (!its && is_article(word) && c.take_blanks()) word = c.take_until(is_between_items);
+    if (!is_row(word, conjugate_nouns)) return {};
+    if (auto leaf = c; leaf.take_blanks() && is_leaf_noun(leaf.take_until(is_between_items))) c = leaf;
+    std::optional<LeafOfBook> of;
+    if (its) {
+      auto const& leaves = list_.leaves;
+      bool const one = leaves.item_to() == leaves.item_from() + 1;
+      auto const* span = one ? &leaves.spans()[leaves.item_from()] : nullptr;
+      if (span != nullptr && span->first == span->last) of = span->first;
+    } else {
+      for (int words = 0; words < 4 && !of; ++words) {
+        c.take_blanks();
+        auto const name = c.take_until(is_between_items);
+        bool const beside = is_row(name, words_before_gathering) || is_leaf_noun(name) || is_article(name);
+        if (words > 0 && !beside) {
+          runs_.begin_item(true, false);
+          auto const end = runs_.end_of_run(name, list_.last);
+          if (!end || !end->leaf) return {};
+          of = end->leaf;
+        } else if (!beside) {
+          return {};
+        }
+      }
+    }
+    if (!of) return {};
+    auto const all = list_.text.substr(cursor.at(), c.at() - cursor.at());
+    auto const other = list_.book.conjugate(*of);
+    if (!other || !list_.book.leaf_number(*other)) {
+      wrong = list_.error(Problem::leaves_not_named, all);
+      return all;
+    }
+    list_.leaves.close();
+    list_.leaves.begin_item();
+    LeafSpan const leaves[]{span_of_leaf(list_.book, *other)};
+    list_.leaves.place(leaves);
+    list_.counts.add(FlatCounts::Form::leaves, list_.leaves.item_from(), all);
+    list_.last = *other, list_.figures = FiguresAfter::none, cursor = c;
+    return all;
   }
   /// Notes that the spans have other places now.
   void forget_whole() noexcept { whole_.reset(); }

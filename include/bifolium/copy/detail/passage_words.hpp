@@ -14,9 +14,21 @@ namespace detail {
 inline constexpr char const* exception_words[]{"except",  "excepting", "save",  "but",     "außer",   "ausser", "sauf",
                                                "eccetto", "tranne",    "salvo", "excepto", "behalve", "praeter"};
 /// Words before leaves that a copy lacks which formulas do not use: ohne, falto de.
-inline constexpr char const* without_words[]{"ohne",   "sans",        "senza",        "sin",   "zonder", "sine",
-                                             "falto",  "falta",       "faltos",       "priva", "privo",  "caret",
-                                             "carens", "desideratur", "desiderantur", "carece"};
+inline constexpr char const* without_words[]{
+    "ohne",   "sans",    "senza",    "sin",       "zonder",      "sine",         "falto",  "falta", "faltos",
+    "priva",  "privo",   "caret",    "carens",    "desideratur", "desiderantur", "carece", "privé", "privée",
+    "privés", "privées", "dépourvu", "dépourvue", "amputé",      "faltam",       "carecem"};
+/// Phrases after which leaves are taken out of those before them.
+inline constexpr char const* exception_phrases[]{
+    "apart from",          "aside from",         "with the exception of", "with exception of", "mit Ausnahme von",
+    "mit Ausnahme der",    "mit Ausnahme des",   "abgesehen von",         "bis auf",           "à l'exception de",
+    "à l'exception des",   "à l'exception du",   "à l’exception de",      "à l’exception des", "à l’exception du",
+    "ad eccezione di",     "ad eccezione delle", "ad eccezione della",    "a excepción de",    "con excepción de",
+    "met uitzondering van"};
+/// Words that a copy is not whole that formulas do not use.
+inline constexpr char const* imperfect_words_of_copies[]{"def",         "defekte",     "mútilo",     "mútila",
+                                                         "mutilé",      "mutilée",     "lückenhaft", "Bruchstück",
+                                                         "Bruchstücke", "incompletas", "incompletos"};
 /// Words for "of", after one that the copy is not whole: incomplet des feuillets A1 et A8.
 inline constexpr char const* words_for_of[]{"des", "du", "de", "del", "delle", "della", "dei", "di"};
 /// Words for "nothing".
@@ -34,7 +46,7 @@ inline constexpr char const* words_of_place[]{"first", "last", "final", "all", "
   while (word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
   bool const side = word.size() > 2 && side_word(word) != LeafSide::not_said;
   return side || is_blank_word(word) || (word.size() > 1 && is_linking_word(word)) || is_doubting_word(word) ||
-         number_of_word(word).has_value() || is_row(word, words_beside_leaf);
+         is_number_word(word) || is_row(word, words_beside_leaf);
 }
 /// Returns true for a word with which the name of a leaf may begin: the final blank K8.
 [[nodiscard]] inline bool begins_name(std::string_view word) noexcept {

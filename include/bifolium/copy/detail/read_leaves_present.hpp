@@ -140,6 +140,8 @@ class PassagesReader {
     if (!imperfect_.open().empty()) return error(Problem::leaves_not_named, imperfect_.open());
     auto const blank = trimmed(text_, {0, text_.size()}, " "); // of a list that names nothing: this copy
     if (!there_.begun() && !says_wanting_ && !blank.empty()) return error(Problem::leaves_not_named, blank);
+    for (auto* const reader : {&wanting_, &kept_})
+      if (auto const wrong = reader->settle_unnamed()) return *wrong;
     result_ = there_.finish(), lacks_ = wanting_.finish(), excepts_ = kept_.finish();
     if (auto const wrong = there_.settle_counts(result_)) return *wrong;
     if (auto const other = take_out(book_, excepted_, lacks_.spans))

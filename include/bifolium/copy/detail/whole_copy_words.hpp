@@ -18,6 +18,25 @@ inline constexpr char const* otherwise_words[]{"otherwise", "else",       "sonst
 /// Words for "with".
 inline constexpr char const* words_for_with[]{"with", "including", "incl.", "mit", "avec", "con", "met"};
 
+/// Takes words that say that the blanks of a copy are there: with the blanks, avec les ff. blancs.
+[[nodiscard]] inline bool take_with_blanks(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  if (!is_row(c.take_until(is_between_items), words_for_with)) return false;
+  bool blank = false;
+  for (auto next = c;; c = next) {
+    if (!next.take_blanks()) break;
+    auto const one = without_point(next.take_until(is_between_items));
+    bool const is_blank = is_blank_word(one);
+    bool const beside = is_article(one) || is_row(one, first_words) || is_row(one, last_words) || is_leaf_noun(one) ||
+                        equal_in_any_case(one, "all") || number_beside_leaves(one);
+    if (!is_blank && !beside) break;
+    blank = blank || is_blank;
+  }
+  c.take_blanks();
+  if (!blank || (!c.at_end() && c.peek() != ',' && c.peek() != ';')) return false;
+  cursor = c;
+  return true;
+}
 /// Takes words for all leaves of the book: complete, perfect, all, all leaves present. Nothing else may come in the same
 /// item, so that the all of "all after C1" is not taken.
 [[nodiscard]] inline bool take_whole_book(TextCursor& cursor) noexcept {
@@ -35,6 +54,7 @@ inline constexpr char const* words_for_with[]{"with", "including", "incl.", "mit
     return false;
   }
   c.take_while(is_space);
+  if (!ended && take_with_blanks(c)) return cursor = c, true; // complete with blanks
   if (!ended && !c.at_end() && c.peek() != ',' && c.peek() != ';') return false;
   cursor = c;
   return true;
@@ -50,21 +70,7 @@ inline constexpr char const* words_for_with[]{"with", "including", "incl.", "mit
     cursor = c;
     return true;
   }
-  if (!is_row(word, words_for_with)) return false;
-  bool blank = false;
-  for (auto next = c;; c = next) {
-    if (!next.take_blanks()) break;
-    auto const one = without_point(next.take_until(is_between_items));
-    bool const is_blank = is_blank_word(one);
-    bool const beside = is_article(one) || is_row(one, first_words) || is_row(one, last_words) || is_leaf_noun(one) ||
-                        number_beside_leaves(one);
-    if (!is_blank && !beside) break;
-    blank = blank || is_blank;
-  }
-  c.take_blanks();
-  if (!blank || (!c.at_end() && c.peek() != ',' && c.peek() != ';')) return false;
-  cursor = c;
-  return true;
+  return take_with_blanks(cursor);
 }
 
 } // namespace detail

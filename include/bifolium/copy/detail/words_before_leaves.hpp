@@ -31,23 +31,34 @@ template <std::size_t N>
     if ((row[0] | small_bit) == first && (row[1] | small_bit) == second && equal_in_any_case(word, row)) return true;
   return false;
 }
+/// Takes a phrase of a table.
+template <std::size_t N> [[nodiscard]] bool take_phrase(TextCursor& cursor, char const* const (&phrases)[N]) noexcept {
+  for (auto const* const one : phrases)
+    if (cursor.take_word_in_any_case(one)) return true;
+  return false;
+}
 /// English, then German, French, Italian, Spanish and Dutch.
-inline constexpr char const* articles[]{"the", "der", "die", "das", "den", "des",   "dem", "le",
-                                        "la",  "les", "du",  "de",  "il",  "lo",    "gli", "delle",
-                                        "del", "el",  "los", "las", "het", "della", "dei"};
+inline constexpr char const* articles[]{"the", "der", "die", "das",   "den", "des", "dem",   "le",  "la",
+                                        "les", "du",  "de",  "il",    "lo",  "gli", "delle", "del", "el",
+                                        "los", "las", "het", "della", "dei", "as",  "os"};
 /// Words that say that no other leaf is there, in the same languages and Latin.
-inline constexpr char const* words_for_only[]{"only",     "nur",       "seul",   "solo",  "solamente",
-                                              "soltanto", "seulement", "alleen", "tantum"};
+inline constexpr char const* words_for_only[]{"only",      "nur",    "seul",   "solo",  "solamente", "soltanto",
+                                              "seulement", "alleen", "tantum", "seuls", "seule",     "seules",
+                                              "soli",      "sole",   "sólo",   "solos"};
 /// Words for leaves before a name or a number. The last ones are such only with a full point.
-inline constexpr char const* leaf_nouns[]{
-    "leaf",    "leaves",   "f",         "ff",       "fol",      "fols",  "folio", "folios", "Bl",    "Bll",    "Blatt",
-    "Blätter", "feuillet", "feuillets", "feuille",  "feuilles", "carta", "carte", "hoja",   "hojas", "folium", "folia",
-    "foliis",  "blad",     "bladen",    "Blättern", "c",        "cc",    "h",     "hh",     "ll"};
+inline constexpr char const* leaf_nouns[]{"leaf",    "leaves",   "f",     "ff",     "fol",      "fols",     "folio",
+                                          "folios",  "Bl",       "Bll",   "Blatt",  "Blätter",  "feuillet", "feuillets",
+                                          "feuille", "feuilles", "carta", "carte",  "hoja",     "hojas",    "folium",
+                                          "folia",   "foliis",   "blad",  "bladen", "Blättern", "c",        "cc",
+                                          "h",       "hh",       "ll",    "folha",  "folhas",   "foglio",   "fogli"};
 /// Words for gatherings, and for pairs of leaves.
 inline constexpr char const* gathering_nouns[]{
-    "gathering", "gatherings", "quire",  "quires",   "sig",         "sigs",   "signature", "signatures", "bifolium",
-    "bifolia",   "Lage",       "Lagen",  "Bogen",    "Doppelblatt", "cahier", "cahiers",   "fascicolo",  "fascicoli",
-    "cuaderno",  "cuadernos",  "katern", "katernen", "quaternio",   "fasc",   "fascc",     "cuad",       "cah"};
+    "gathering", "gatherings", "quire",    "quires",       "sig",     "sigs",        "signature", "signatures",
+    "bifolium",  "bifolia",    "Lage",     "Lagen",        "Bogen",   "Doppelblatt", "cahier",    "cahiers",
+    "fascicolo", "fascicoli",  "cuaderno", "cuadernos",    "katern",  "katernen",    "quaternio", "fasc",
+    "fascc",     "cuad",       "cah",      "quaterniones", "caderno", "cadernos"};
+/// Words before the first of a run, in which another word comes before the last: da B3 a B6, von A1 bis A4.
+inline constexpr char const* words_before_run[]{"da", "dal", "dalla", "von", "from", "desde", "van", "vanaf"};
 inline constexpr char const* first_words[]{
     "erste",   "erstes", "premier",  "première", "premie\u0300re", "prima",     "primo",
     "primera", "primum", "eerste",   "ersten",   "premiers",       "premières", "premie\u0300res",
@@ -103,6 +114,12 @@ inline constexpr NumberWordRow number_words_of_catalogues[]{
     {"huit", 8}, {"una", 1},  {"due", 2},    {"tre", 3},    {"quattro", 4}, {"cinque", 5}, {"sei", 6},  {"otto", 8},
     {"dos", 2},  {"tres", 3}, {"cuatro", 4}, {"cinco", 5},  {"seis", 6},    {"ocho", 8},   {"een", 1},  {"twee", 2},
     {"drie", 3}, {"vijf", 5}, {"zes", 6},    {"duo", 2},    {"tria", 3}};
+/// Returns true for a word for a number, in the languages of catalogues: two, deux.
+[[nodiscard]] constexpr bool is_number_word(std::string_view word) noexcept {
+  for (auto const& row : number_words_of_catalogues)
+    if (equal_in_any_case(word, row.word)) return true;
+  return number_of_word(word).has_value();
+}
 /// Returns the number of leaves that a word or a figure beside a word for leaves means, in the languages of catalogues: 2
 /// derniers ff., ultime due carte.
 [[nodiscard]] inline std::optional<int> number_beside_leaves(std::string_view word) noexcept {
@@ -124,6 +141,29 @@ inline constexpr NumberWordRow number_words_of_catalogues[]{
   return std::string_view{"ivxIVX"}.find(word[0]) != word.npos || !find_reference(book, word);
 }
 
+/// Words for one thing in a book that the English article stands before, and words between it and them.
+inline constexpr char const* words_after_a[]{
+    "leaf",       "blank",      "gathering", "quire",     "bifolium",  "sheet",       "half-sheet",
+    "pair",       "folio",      "signature", "single",    "singleton", "whole",       "second",
+    "few",        "couple",     "number",    "plate",     "page",      "title",       "title-page",
+    "title-leaf", "half-title", "final",     "conjugate", "leaves",    "preliminary", "frontispiece"};
+
+/// Returns the cursor after the blanks at it.
+[[nodiscard]] inline TextCursor past_blanks(TextCursor cursor) noexcept {
+  cursor.take_blanks();
+  return cursor;
+}
+/// Returns true if the name at the cursor is the first of a run with a word before its last: the B3 of da B3 a B6.
+[[nodiscard]] inline bool leads_run(TextCursor cursor) {
+  for (int words = 0; words < 3; ++words) { // von Bl. A1 bis A4
+    auto const word = take_until_beside_names(cursor, is_between_items);
+    if (!cursor.take_blanks()) return false;
+    if (is_article(word) || is_leaf_noun(word)) continue;
+    return cursor.character().bytes != 0 &&
+           (is_dash(cursor.character().value) || is_word_of_run(cursor.take_until(is_between_items)));
+  }
+  return false;
+}
 /// No name has more words before it. A list of many is not looked through again for each of them.
 inline constexpr int most_words_before_name = 4;
 /// Takes words before the name of a leaf or a gathering: les feuillets A1. Before a number, les f. 3, only the articles
@@ -138,7 +178,9 @@ inline constexpr int most_words_before_name = 4;
     auto const word = next.take_until(is_space);
     bool const leaves = is_leaf_noun(word);
     bool const known = leaves || is_article(word) || is_row(without_point(word), gathering_nouns) ||
-                       (article && words == 0) || (words > 0 && is_blank_word(word)); // les ff. blancs A1 et L4
+                       ((article || words > 0) && word == "i") ||
+                       (is_row(word, words_before_run) && leads_run(past_blanks(next))) || // solo i fascicoli da C a E
+                       (words > 0 && is_blank_word(word));                                 // les ff. blancs A1 et L4
     if (!known || names_gathering(book, word) || !next.take_blanks()) break;
     auto numeral = next;
     auto const at_number = [&] {
@@ -153,7 +195,10 @@ inline constexpr int most_words_before_name = 4;
   auto const name = take_until_beside_names(after, ends);
   bool const number = is_leaf_noun(name) && after.take_blanks() &&
                       (after.at_digit() || is_roman_folio(book, take_until_beside_names(after, ends)));
-  if (!number && !names_gathering(book, name) && !find_reference(book, name)) return false;
+  auto const leaf = name.substr(0, last_point(name)); // bifolium C4.5
+  bool const named = names_gathering(book, name) || find_reference(book, name) ||
+                     (leaf.size() < name.size() && find_reference(book, leaf));
+  if (!number && !named) return false;
   cursor = c;
   return true;
 }

@@ -330,7 +330,7 @@ BIFOLIUM_PROBLEM(329, leaves_not_named, "'{found}' does not say which leaves of 
 /// A reference to a leaf of a gathering that the formula does not have.
 BIFOLIUM_PROBLEM(328, gathering_not_in_book, "'{found}' is of a gathering that is not in the book: name one that the formula has")
 /// `K8 wanting` at the end of a list of leaves, which may be said of one leaf or of all.
-BIFOLIUM_PROBLEM(330, wanting_after_leaves, "'{found}' comes after the leaves of which it is said: write it before them, as in 'wants K8'")
+BIFOLIUM_PROBLEM(330, wanting_after_leaves, "it is not clear of which leaves '{found}' is said: write it before them, as in 'wants K8'")
 /// Doubtful: `A1 in facsimile` or `B3 bound after B6`, where no other leaf of the copy is named.
 BIFOLIUM_PROBLEM(338, only_states_of_leaves, "'{found}' says in what state leaves are or where they are bound, and not which leaves the copy has: the others were taken to be there")
 /// Doubtful: `ii` in a book with gatherings i and 2i, `2/1, 3` in one with a gathering 3, or `z & A` in one with &.
@@ -344,7 +344,7 @@ BIFOLIUM_PROBLEM(362, counts_differ, "the list has the form of a formula, but '{
 /// Doubtful: `A-K, lacks L` of a book with leaves before A.
 BIFOLIUM_PROBLEM(363, leaves_left_out, "the list says what is there and that '{found}' is wanting, and {limit} other {leaf is|leaves are} named in neither place: they were taken to be wanting too")
 /// Doubtful: `lacks three leaves (A1 and B3)`.
-BIFOLIUM_PROBLEM(364, leaves_miscounted, "'{found}' leaves are said to be wanting, and {limit} {is|are} named")
+BIFOLIUM_PROBLEM(364, leaves_miscounted, "'{found}' leaves are counted, and {limit} {is|are} named")
 /// `lacks the outer sheet of B`: in a folio one pair of leaves, in a quarto two.
 BIFOLIUM_PROBLEM(365, sheet_of_gathering, "'{found}' does not say which leaves are meant, since the format decides how many a sheet has: name them, as in B1.8")
 /// Doubtful: `B3 misbound`, or `B3 bound after B6` of a copy that lacks B6.
