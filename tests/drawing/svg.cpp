@@ -2,8 +2,11 @@
 // Drawings as XML and as pictures: escaping, numbers, nothing outside the page, no two labels on each other; and the
 // explanations, checked as facts against what the manuals say of the same sheets.
 #include <bifolium/drawing.hpp>
+#include <bifolium/drawing/cancel_sheet.hpp>
+#include <bifolium/drawing/class_page.hpp>
 #include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/fold.hpp>
+#include <bifolium/paper/sheet_sizes.hpp>
 
 #include "check.hpp"
 #include "drawing/sound.hpp"
@@ -327,4 +330,34 @@ TEST_CASE("every leaf rises from the gutter to its tip and leans to its own side
           CHECK((most_aside > 0.02) == (leans != 0));
         }
       }
+}
+
+TEST_CASE("what is not said of a drawing is the first sheet, A4, and turning about the long edge") { // the declarations
+  Sheet<millimetres> const paper{315_mm, 450_mm};
+  auto const royal = find_sheets({.name = "royal", .years = {1389, 1389}});
+  auto const named = *royal.begin();
+  for (auto const& scheme :
+       {schemes::octavo.scheme(), schemes::quarto_in_eights.scheme(), schemes::duodecimo.scheme()}) {
+    CHECK(*forme_svg(scheme) == *forme_svg(scheme, 0));
+    CHECK(*sheet_svg(scheme, paper) == *sheet_svg(scheme, paper, hand_mould, 0, Lie::as_given));
+    CHECK(*sheet_svg(scheme, named) == *sheet_svg(scheme, named, hand_mould, 0, Lie::as_given));
+    auto const of = [&](auto... how) { return *sheet_to_fold(scheme, how...); };
+    for (auto const& printed : {of(), of(0), of(0, PageSize::a4)}) {
+      CHECK(printed.front == of(0, PageSize::a4, Duplex::long_edge).front);
+      CHECK(printed.back == of(0, PageSize::a4, Duplex::long_edge).back);
+    }
+    CHECK(of(0, PageSize::letter).back == of(0, PageSize::letter, Duplex::long_edge).back);
+    CHECK(of().back != of(0, PageSize::a4, Duplex::short_edge).back);
+    CHECK(of().front != of(0, PageSize::letter).front);
+    CHECK(*steps_svg(scheme) == *steps_svg(scheme, PageSize::a4));
+    CHECK(*printable_html(scheme) == *printable_html(scheme, PageSize::a4, Duplex::long_edge));
+    CHECK(*class_page(scheme) ==
+          *class_page(scheme, ClassPageOptions{.paper = PageSize::a4, .duplex = Duplex::long_edge}));
+    auto const folded = *fold(scheme);
+    auto const met = pages_met(impose(folded), folded);
+    CHECK(book_svg(met, "") == book_svg(met, "", 1, Reads::left_to_right));
+  }
+  CHECK(cancel_to_paste().front == cancel_to_paste(PageSize::a4, Duplex::long_edge).front);
+  CHECK(cancel_to_paste().back == cancel_to_paste(PageSize::a4, Duplex::long_edge).back);
+  CHECK(cancel_to_paste().back != cancel_to_paste(PageSize::a4, Duplex::short_edge).back);
 }
