@@ -13,6 +13,7 @@
 #include <pugixml.hpp>
 #include <sstream>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// A drawing as XML.
@@ -131,7 +132,16 @@ inline void is_sound(std::string const& svg) {
   for (auto const& found : document.select_nodes("//line | //path | //rect | //circle")) {
     auto const node = found.node();
     std::string const name = node.name(), group = node.parent().attribute("class").value();
-    if (group == "watermark" || group == "countermark") continue; // cut by their windows
+    // Left out, SVG fills in black and draws no line (SVG 1.1, 11.3 and 11.4): the drawing says both, and shows something.
+    bool const is_page = name == "rect" && !node.attribute("x");
+    std::string const fill = node.attribute("fill").value(), stroke = node.attribute("stroke").value();
+    CHECK(!fill.empty());
+    CHECK((is_page || !stroke.empty()));
+    bool const is_spot = std::string_view{node.attribute("class").value()} == "spot"; // a place to point at, not to see
+    CHECK((is_spot || fill != "none" || (stroke != "none" && value_of(node, "stroke-width") > 0)));
+    std::string const drawn = node.attribute("d").value();
+    if (name == "line" || (name == "path" && drawn.back() != 'Z')) CHECK(fill == "none"); // it holds no area
+    if (group == "watermark" || group == "countermark") continue;                         // cut by their windows
     DrawnBox box;
     if (name == "line") box = line_box(node);
     if (name == "path") box = path_box(node);

@@ -332,6 +332,25 @@ TEST_CASE("every leaf rises from the gutter to its tip and leans to its own side
       }
 }
 
+TEST_CASE("the tips of a gathering stand in an arc, the middle ones highest, as a book opens like a fan") {
+  for (int leaves = 3; leaves <= 24; ++leaves) {
+    CAPTURE(leaves);
+    auto const document = read_svg(gathering_svg(regular_gathering("A", leaves)));
+    std::vector<double> heights;
+    for (auto const& label : document.select_nodes("//text[@class='label']"))
+      heights.push_back(value_of(label.node(), "y"));
+    REQUIRE(static_cast<int>(heights.size()) == leaves);
+    for (std::size_t i = 0; i < heights.size(); ++i) {
+      CHECK(std::fabs(heights[i] - heights[heights.size() - 1 - i]) < 0.02); // one side as the other
+      if (i > 0 && 2 * i < heights.size()) CHECK(heights[i] < heights[i - 1]);
+    }
+    auto const rise =
+        heights.front() - heights[heights.size() / 2]; // mm: it can be seen, and names stay near their leaves
+    CHECK(rise > 5);
+    CHECK(rise < 25);
+  }
+}
+
 TEST_CASE("what is not said of a drawing is the first sheet, A4, and turning about the long edge") { // the declarations
   Sheet<millimetres> const paper{315_mm, 450_mm};
   auto const royal = find_sheets({.name = "royal", .years = {1389, 1389}});
