@@ -61,3 +61,9 @@ TEST_CASE("i. e. and the like are never gatherings") {
   CHECK(said(book, "lacks i.") == "wants i");
   CHECK(said(book, "wants d h") == "wants d, h");
 }
+
+TEST_CASE("leaves that are there and are named again are there once") {
+  IdealCopy const book{*read_formula("8°: a-k⁸")};
+  CHECK(said(book, "a-k, i. e. a-k").empty());
+  CHECK(check_copy(book, (*read_leaves_present(book, "a1-8, i. e. a")).spans).repeated.empty());
+}

@@ -345,3 +345,58 @@ TEST_CASE("other words for lacking and for an exception") {
   check_note("lacks A1, ij, iij", {3, 4, 5});
   check_note("lacks A1, iv", {3, 6});
 }
+
+TEST_CASE("a word for blank before the names of leaves is said of them, and of no others") {
+  static auto const book = book_of_notes();
+  auto const noted_of = [&](std::string const& text) {
+    CAPTURE(text);
+    auto const read = read_leaves_present(book, text);
+    REQUIRE(read);
+    auto const copy = check_copy(book, read->spans);
+    return wants(book, copy) + (copy.repeated.empty() ? "" : ", twice") + " | " + noted(book, copy);
+  };
+  for (std::string const blanks : {"blanks ", "blank leaves ", "the blank leaves ", "with the blanks ",
+                                   "les ff. blancs ", "including blank leaves ", "with both blank leaves "}) {
+    CAPTURE(blanks);
+    CHECK(noted_of("π-L (" + blanks + "A1, K8)") == " | A1 blank; K8 blank");
+    CHECK(noted_of("π-L (" + blanks + "A1 and K8), lacks B3") == "wants B3 | A1 blank; K8 blank");
+    CHECK(noted_of("π-L; " + blanks + "A1, K8; B3 torn") == " | A1 blank; B3 damaged; K8 blank");
+    CHECK(noted_of("π-K, " + blanks + "A1, K8; L") == " | A1 blank; K8 blank");
+  }
+  for (std::string const one :
+       {"the blank leaf ", "with the blank leaf ", "blank leaf ", "with the final blank ", "including the blank "}) {
+    CAPTURE(one);
+    CHECK(noted_of("π-K, " + one + "K8, L") == " | K8 blank");
+    CHECK(noted_of("π-L (" + one + "K8)") == " | K8 blank");
+    CHECK(noted_of("π-L, " + one + "K8, B3 torn") == " | B3 damaged; K8 blank");
+  }
+  CHECK(noted_of("π A1 blank A2-L4") == " | A1 blank");
+  CHECK(noted_of("π A1, blank, A2-L4") == " | A1 blank");
+}
+
+TEST_CASE("a gathering that the book does not have is told in one way, with a leaf and without") {
+  static auto const book = book_of_notes();
+  IdealCopy const inserts{*read_formula("8°: A⁸(A4+*²) B⁸")};
+  for (std::string const name : {"M", "2A", "a", "*", "†", "χA", "πB", "²A", "3C"})
+    for (std::string const begins : {"", "lacks ", "A-B, wants "})
+      for (auto const* one : {&book, &inserts}) {
+        if (one == &inserts && name == "*") continue;
+        auto const text = begins + name;
+        CAPTURE(text);
+        for (std::string const leaf : {"", "1", "-", "1-3"}) {
+          if (leaf == "1" && name == "a") continue; // read as leaf A1 in no book
+          auto const read = read_leaves_present(*one, text + leaf + (leaf == "-" ? name : ""));
+          REQUIRE_FALSE(read);
+          CHECK(read.error().problem == Problem::gathering_not_in_book);
+        }
+      }
+  // several inserted gatherings of one name: the first is taken, with a doubt, as for a leaf of one
+  IdealCopy const twice{*read_formula("πA⁴ a-c⁸ (A4+χA²(−χA2))+(A4+χA²(−χA2))")};
+  for (std::string const name : {"χA", "χA1"}) {
+    auto const read = read_leaves_present(twice, "wants " + name);
+    REQUIRE(read);
+    CHECK(wants(twice, check_copy(twice, read->spans)) == "wants χA");
+    REQUIRE(read->warnings().size() == 1);
+    CHECK(read->warnings()[0].problem == Problem::name_of_several);
+  }
+}

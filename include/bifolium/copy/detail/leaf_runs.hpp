@@ -66,13 +66,25 @@ private:
     if (first.leaf && verso) list_.leaves.add_half(*first.leaf, first.side, false, first.word);
     if (last.leaf && recto) list_.leaves.add_half(*last.leaf, last.side, true, last.word);
   }
+  /// Returns the leaves of the first of several inserted gatherings of one name.
+  [[nodiscard]] std::optional<End> first_inserted(Signature const& mark) const {
+    for (int figure = 1; figure <= 2; ++figure) { // it may lack its first leaf
+      auto const found = list_.book.find(mark, figure);
+      auto const one = found ? list_.book.inserted(found->leaf) : std::nullopt;
+      auto const number = found ? list_.book.leaf_number(found->leaf) : std::nullopt;
+      if (!one || !number) continue;
+      auto const from = *number + 1 - one->number;
+      return End{{from, from + one->insertion.leaves - 1}, {}, found->leaf.gathering, true};
+    }
+    return std::nullopt;
+  }
   /// Returns the leaves of a gathering or insertion of this signature. `last` is the leaf before it in the list.
   [[nodiscard]] std::optional<End> whole_gathering(Signature const& mark, std::optional<LeafOfBook> const& last) {
     auto const gathering = list_.book.find(mark);
     auto const inserted = list_.book.find_inserted(mark);
     if (inserted && (!gathering || gathering->other_series))
       return End{*inserted, {}, list_.book.leaf_of_number(inserted->from)->gathering, gathering.has_value()};
-    if (!gathering) return std::nullopt;
+    if (!gathering) return list_.book.inserts(mark) ? first_inserted(mark) : std::nullopt;
     auto const at = gathering->several ? names_.next({gathering->gathering, 1}, last).gathering : gathering->gathering;
     return End{list_.book.numbers_of(at), {}, at, gathering->doubtful()};
   }
@@ -175,7 +187,9 @@ public:
     auto const mark = signature_of_text(word, list_.book.letters()); // 1A
     if (auto const named = mark ? whole_gathering(*mark, last) : std::nullopt) return *named;
     if (auto const counted = with_count(word, last)) return *counted;
-    return list_.error(leaf.error().problem, word, leaf.error().limit);
+    // M alone is told as M1 is
+    bool const no_gathering = mark && leaf.error().problem == Problem::not_a_reference && !list_.book.inserts(*mark);
+    return list_.error(no_gathering ? Problem::gathering_not_in_book : leaf.error().problem, word, leaf.error().limit);
   }
   /// Returns the end of a run such as A1-8 or a1-4: a number in the gathering or insertion of the first leaf.
   [[nodiscard]] Expected<End> figure_end(LeafOfBook const& leaf, std::int64_t figure, std::string_view word,

@@ -48,8 +48,13 @@ class LeavesReader {
   bool named_{};     // the item is the gathering &, or e, and joins nothing
   bool leaf_said_{}; // a word for leaves stands before the item: leaf A8
   char word_for_leaves_{
-      '\0'};               // the first letter of the word for leaves before a number, f. 3 or leaf 3, or a zero byte
-  bool in_remark_{};       // the reader is in a parenthesis
+      '\0'};         // the first letter of the word for leaves before a number, f. 3 or leaf 3, or a zero byte
+  bool in_remark_{}; // the reader is in a parenthesis
+  enum class BlankBefore : std::uint8_t {
+    no,
+    one,
+    all
+  } blank_before_{};       // the next leaves are blank: the blanks A1, K8
   bool from_{}, to_end_{}; // the item is the first of all that follow it: from K5 on, K5 to end
   /// Leaves after which "that is" comes: the last leaf, i. e. L4.
   struct SaidAgain {
@@ -119,6 +124,33 @@ class LeavesReader {
       if (!(is_article(word) || word == "zum" || is_row(word, words_before_place)) || !c.take_blanks()) return false;
     }
     return false;
+  }
+  /// Takes words that call the leaves blank that are named after them: A-K (blanks A1, K8), with the blank leaf L4.
+  bool take_blank_before(TextCursor& cursor) {
+    if (list_.wanting || !begins_word(cursor.peek())) return false;
+    auto c = cursor;
+    bool blank = false, several = false,
+         said = false; // said: more than the word blank, which may be said of what comes before
+    for (int words = 0; words < 6; ++words) {
+      auto next = c;
+      auto const word = take_until_beside_names(next, is_between_items), bare = without_point(word);
+      bool const noun = is_leaf_noun(word), is_blank = !noun && is_blank_word(bare);
+      bool const beside =
+          (words == 0 && is_row(word, words_for_with)) || equal_in_any_case(word, "both") || is_number_word(word);
+      if (!noun && !is_blank && !beside && !is_article(word) && !is_row(word, last_words) && !is_row(word, first_words))
+        break;
+      if (names_gathering(list_.book, word) || !next.take_blanks()) return false;
+      blank = blank || is_blank, said = said || !is_blank || is_plural_blank_word(bare);
+      several = several || is_plural_blank_word(bare) || (noun && names_several_leaves(bare));
+      c = next;
+    }
+    auto name = c;
+    auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one) || one == ')'; };
+    auto const first = take_until_beside_names(name, ends);
+    if (!blank || !said || (!names_gathering(list_.book, first) && !find_reference(list_.book, first))) return false;
+    blank_before_ = several ? BlankBefore::all : BlankBefore::one;
+    cursor = c;
+    return true;
   }
   /// Takes a word before the first leaf of all that are wanting after it: ab K5, from K5 on.
   bool take_from(TextCursor& cursor) {
@@ -222,6 +254,11 @@ class LeavesReader {
     if (auto on = past_blanks(cursor); from_ && is_row(on.take_until(is_between_items), words_for_on)) cursor = on;
     from_ = false;
     auto const wrong = item(word, end);
+    auto const& leaves = list_.leaves;
+    if (blank_before_ != BlankBefore::no && !wrong && leaves.item_from() < leaves.item_to() && !is_joining_word(word)) {
+      list_.leaves.say(leaves.item_from(), LeafInCopy::blank);
+      if (blank_before_ == BlankBefore::one) blank_before_ = BlankBefore::no;
+    }
     if (!wrong && to_end) parts_.place_to_end();
     return wrong;
   }
@@ -276,8 +313,11 @@ class LeavesReader {
     std::vector<LeafSpan> const after(at(again_->to), spans.end());
     auto all = after;
     all.insert(all.end(), at(again_->from), at(again_->to));
-    if (SpansByNumber{all}.leaves() != SpansByNumber{after}.leaves())
-      list_.doubt(trimmed(again_->words, " ,:"), Problem::said_in_two_ways);
+    bool const same = SpansByNumber{all}.leaves() == SpansByNumber{after}.leaves();
+    if (!same) list_.doubt(trimmed(again_->words, " ,:"), Problem::said_in_two_ways);
+    std::vector<LeafSpan> const before(at(again_->from), at(again_->to));
+    if (same && !list_.wanting && SpansByNumber{before}.leaves() == SpansByNumber{after}.leaves())
+      list_.leaves.remove(again_->to); // they are there once
     again_.reset();
   }
   /// Takes words that say of the copy that nothing else is wanting.
@@ -349,8 +389,12 @@ class LeavesReader {
     auto const begin = cursor.at();
     std::optional<Error> wrong;
     while (!wrong) {
+      auto const from = cursor.at();
       cursor.take_while(is_between_items);
+      bool const parted = cursor.text().substr(from, cursor.at() - from).find(';') != std::string_view::npos;
+      if (parted || cursor.at_end()) blank_before_ = BlankBefore::no;
       if (cursor.at_end()) return {};
+      if (take_blank_before(cursor)) continue;
       if (take_words_for_that(cursor) || take_opening(cursor) || extent_.take(cursor)) continue;
       if (list_.leaves.item_from() < list_.leaves.item_to() && count_.take_after(cursor, states_.first_of_group()))
         continue;

@@ -112,6 +112,8 @@ public:
     c = end;
     auto const name = all.empty() ? std::string_view{} : take_gathering_after(c, list_.book);
     if (name.empty()) return false;
+    bool const of_number = whole_number(name, most_figure) && list_.text.substr(end.at(), c.at() - end.at()).size() < 6;
+    if (of_number) return false; // leaf 3 of 8
     runs_.begin_item(false, false);
     auto const gathering = runs_.end_of_run(name, list_.last);
     if (!gathering || gathering->leaf || gathering->numbers.count() < 1) return false;

@@ -80,6 +80,13 @@ inline constexpr char const* last_words[]{
   bool const pointed = bare.size() < word.size() || !needs_point || equal_in_any_case(bare, "f");
   return pointed && bare != "bl" && is_row(bare, leaf_nouns); // bl. is "blank"
 }
+/// Returns true for a word for several leaves: leaves, ff, Blätter, carte.
+[[nodiscard]] constexpr bool names_several_leaves(std::string_view word) noexcept {
+  for (std::string_view const one :
+       {"Bll", "Blätter", "Blättern", "carte", "folia", "foliis", "bladen", "ff", "cc", "hh", "ll", "fogli"})
+    if (equal_in_any_case(word, one)) return true;
+  return word.ends_with('s');
+}
 /// Returns true for an article, or a word for only, as it may stand before the name of a leaf.
 [[nodiscard]] constexpr bool is_article(std::string_view word) noexcept {
   return is_row(word, articles) || is_row(word, words_for_only);
