@@ -139,7 +139,7 @@ TEST_CASE("corrections that are equally simple, and single formes that check too
   // nor where not everything was tried
   std::string const rest = "There are too many ways to cut and nest these pages: not every correction was tried.\n";
   CHECK(explain_misprints(Misprints{.cut_short = true}) ==
-        "the pages do not fold, and none of the likeliest single corrections changes that\n" + rest);
+        "no folding of these pages was found, and none of the likeliest single corrections gives one\n" + rest);
   auto partly = found;
   partly.as_simple = 0, partly.cut_short = true;
   CHECK(explain_misprints(partly).starts_with(

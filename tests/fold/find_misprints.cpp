@@ -10,6 +10,7 @@
 #include "check.hpp"
 
 #include <random>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -218,6 +219,15 @@ TEST_CASE("pages in an order that hardly folds are not searched for ever, and th
   auto const found = *find_misprints(*read_formes("outer\n1 2 3 4\n5 6 7 8\n9 10 11 12\n13 14 15 16\n"));
   CHECK(found.cut_short);
   CHECK(found.as_printed);
+  CHECK(found.as_simple > 0);
+  CHECK(found.corrections.empty());
+  // of these nobody sees whether they fold, which is not said either
+  std::string rows;
+  for (int page = 1; page <= 32; ++page) rows.append(std::to_string(page)).append(page % 8 == 0 ? "\n" : " ");
+  auto const more = *find_misprints(*read_formes("outer\n" + rows));
+  CHECK(more.cut_short);
+  CHECK_FALSE(more.as_printed);
+  CHECK(more.corrections.empty());
   // what is printed in books is searched to the end
   CHECK_FALSE((*find_misprints(seen_formes(impose(*fold(schemes::octavo.scheme()))))).cut_short);
   // a question is given up after the steps that it may take, and says so

@@ -141,7 +141,7 @@ inline std::string explain_misprints(Misprints const& found) {
     text.append("These corrections are equally simple: these formes do not show which one is right.\n");
   if (found.corrections.empty()) {
     if (!found.as_printed && found.cut_short)
-      text = "the pages do not fold, and none of the likeliest single corrections changes that\n";
+      text = "no folding of these pages was found, and none of the likeliest single corrections gives one\n";
     else if (!found.as_printed)
       text = "the pages do not fold, and no single correction changes that\n";
     else if (found.as_simple > 0)

@@ -65,8 +65,8 @@ struct Misprints {
   /// the number of other single changes that give foldings as simple as the pages as printed; if there are any, these
   /// formes alone do not show whether they are correct
   int as_simple{};
-  /// true if there were too many ways to cut and nest the pages to try every change: the likeliest were tried, and others
-  /// may be as simple
+  /// true if there were too many ways to cut and nest the pages to try all of them for the pages as printed and for every
+  /// change: the likeliest were tried, and others may be as simple
   bool cut_short{};
 
   /// Returns true if the formes are probably misprinted and one correction is cheaper than all others.

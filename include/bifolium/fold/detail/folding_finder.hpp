@@ -29,7 +29,8 @@ constexpr FindRules sound(FindRules rules) {
 
 /// Searches the foldings of a set of sheets.
 class FoldingFinder {
-  static constexpr int most_parts = (Scheme::most_pieces + Scheme::most_sheets) / 2;
+  /// Returns into how many parts so many sheets can be cut: each cut makes two pieces of one, and a scheme names all of them.
+  static constexpr std::size_t most_parts(std::size_t sheets) { return (Scheme::most_pieces + sheets) / 2; }
   /// for the partitions of a sheet, because pages in random order have too many of them
   static constexpr std::size_t most_nodes = 30000;
   static constexpr int farthest = 150; // highest price above the least one at which pieces are still tried
@@ -63,9 +64,12 @@ class FoldingFinder {
 
   /// Folds a set of parts that nest, and keeps the result if it gives the pages.
   constexpr void try_parts(std::vector<Part> const& parts, int price) {
+    if (parts.size() > most_parts(grids_.size())) return;
     std::vector<PieceFolds> folds; // computed when they are needed
     auto const most = effort_ < Nester::most_steps ? static_cast<int>(effort_) : Nester::most_steps;
     Nester nester{parts, most};
+    effort_ -= static_cast<std::int64_t>(parts.size());
+    if (!nester.may_nest()) return;
     nester.nest([&](std::vector<Nested> const& nesting) {
       if (folds.empty())
         for (auto const& part : parts) folds.push_back(partitions_[part.rect.sheet].folds(part.rect));
@@ -96,20 +100,24 @@ class FoldingFinder {
     for (auto s = sheet + 1; s < partitions_.size(); ++s) rest += partitions_[s].least();
     auto& here = partitions_[sheet];
     bool const last = sheet + 1 == partitions_.size();
-    for (int share = last ? price : here.least(); share <= price - rest; share += 5)
-      for (auto const& rects : here.at(share)) {
+    for (int share = last ? price : here.least(); share <= price - rest; share += 5) {
+      auto const steps = here.steps();
+      auto const all = here.at(share);
+      effort_ -= here.steps() - steps;
+      for (auto const& rects : all) {
         auto const before = parts.size();
         for (auto const& rect : rects) parts.push_back({rect, here.piece(rect)});
         each_set(sheet + 1, price - share, parts, whole);
         cut_back(parts, before);
       }
+    }
   }
   /// Finds the cheapest foldings, up to the allowed price above the first, and only those cheaper than `below`.
   constexpr void search(int below) {
     auto const before = found_.size();
     int fewest = 0;
     for (auto const& sheet : partitions_) fewest += sheet.fewest();
-    if (fewest > most_parts) return;
+    if (fewest > static_cast<int>(most_parts(grids_.size()))) return;
     int last = least() + farthest, most = 0;
     for (int price = least(); price <= last && price < below; price += 5) {
       std::vector<Part> parts;
@@ -191,7 +199,8 @@ class FoldingFinder {
     if (right_to_left) mirror(grids_);
     partitions_.clear();
     for (std::size_t s = 0; s < grids_.size(); ++s)
-      partitions_.emplace_back(grids_[s], static_cast<int>(s), rules_.turned_under, most_parts, most_nodes);
+      partitions_.emplace_back(grids_[s], static_cast<int>(s), rules_.turned_under,
+                               static_cast<int>(most_parts(grids_.size())), most_nodes);
   }
   /// Searches the grids in one direction of reading, up to a price.
   constexpr void look(bool right_to_left, int below) {

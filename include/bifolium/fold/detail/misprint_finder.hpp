@@ -25,8 +25,9 @@ class MisprintFinder {
   std::vector<Correction> found_{};
   std::optional<FoundFolding> as_printed_{};
   int as_simple_{};
-  static constexpr std::int64_t for_one_change = 3'000'000;
-  std::int64_t effort_{2 * FoldingFinder::most_effort}; // steps of nesting that all changes together may still take
+  // A step takes some tenths of a microsecond, and whoever asks waits for the answer.
+  static constexpr std::int64_t for_one_change = 200'000, for_pages_as_printed = 1'000'000;
+  std::int64_t effort_{2'000'000}; // steps of nesting that all changes together may still take
   bool cut_short_{};
 
   [[nodiscard]] constexpr int printed_price() const { return as_printed_ ? as_printed_->price : PieceFolds::none; }
@@ -227,7 +228,7 @@ public:
     for (auto const& forme : formes) formes_.push_back(forme);
   }
   constexpr Misprints result() {
-    auto for_printed = FoldingFinder::most_effort;
+    auto for_printed = for_pages_as_printed;
     as_printed_ = simplest(reads(), PieceFolds::none, for_printed);
     auto const other_way = reads() == Reads::left_to_right ? Reads::right_to_left : Reads::left_to_right;
     if (!rules_.reads && printed_price() > 0)
@@ -243,6 +244,7 @@ public:
                           {},
                           *mirrored,
                           mirrored->price + folding_prices.correction});
+    cut_short_ = for_printed <= 0;
     for (std::size_t i = 0; i < formes_.size(); ++i)
       if (other_forme(i))
         try_contradictions(i);

@@ -6,6 +6,7 @@
 /// same partition, which counts once.
 #pragma once
 
+#include <bifolium/fold/detail/number_set.hpp>
 #include <bifolium/fold/detail/piece_finder.hpp>
 
 namespace bifolium {
@@ -42,6 +43,7 @@ class Partitions {
   std::size_t most_nodes_;
   int most_parts_;
   bool capped_{};
+  std::int64_t steps_{};
 
   static constexpr int span(int from, int to) { return from + to * (to - 1) / 2; }
   [[nodiscard]] constexpr std::uint32_t number(GridRect const& r) const {
@@ -92,18 +94,22 @@ class Partitions {
             most_[at] = dearest;
           }
   }
-  constexpr void add(std::vector<std::uint32_t>& found, Node node) {
-    for (auto const other : found)
-      if (nodes_[other].fingerprint == node.fingerprint) return;
+  /// The partitions of one rectangle at one price, each once.
+  struct Found {
+    std::vector<std::uint32_t> nodes{};
+    NumberSet fingerprints{};
+  };
+  constexpr void add(Found& found, Node node) {
+    ++steps_;
     if (nodes_.size() >= most_nodes_) {
       capped_ = true;
       return;
     }
-    found.push_back(static_cast<std::uint32_t>(nodes_.size()));
+    if (!found.fingerprints.insert(node.fingerprint)) return;
+    found.nodes.push_back(static_cast<std::uint32_t>(nodes_.size()));
     nodes_.push_back(node);
   }
-  constexpr void join(std::vector<std::uint32_t>& found, std::uint32_t whole, std::uint32_t one, std::uint32_t other,
-                      int above) {
+  constexpr void join(Found& found, std::uint32_t whole, std::uint32_t one, std::uint32_t other, int above) {
     for (int share = 0; share <= above && !capped_; ++share) {
       auto const firsts = at_price(one, share);
       if (known_[firsts].nodes.empty()) continue;
@@ -111,6 +117,7 @@ class Partitions {
       for (auto const b : known_[seconds].nodes)
         for (auto const a : known_[firsts].nodes) {
           auto const parts = nodes_[a].parts + nodes_[b].parts;
+          if (capped_) return;
           if (parts > most_parts_) continue;
           add(found, {whole, a, b, nodes_[a].fingerprint + nodes_[b].fingerprint, static_cast<std::uint16_t>(parts)});
         }
@@ -121,14 +128,15 @@ class Partitions {
   constexpr std::size_t at_price(std::uint32_t which, int above) {
     for (auto at = known_of_[which]; at != none; at = known_[at].next)
       if (known_[at].above_least == above) return at;
-    std::vector<std::uint32_t> found;
+    Found found;
+    ++steps_;
     auto const price = least_[which] + above * unit;
     if (pieces_[which].possible && pieces_[which].price == price) add(found, {which, none, none, mixed(which), 1});
     each_cut(rect(which), [&](std::uint32_t one, std::uint32_t other) {
       auto const rest = price - least_[one] - least_[other] - folding_prices.cut;
       if (rest >= 0) join(found, which, one, other, rest / unit);
     });
-    known_.push_back({above, known_of_[which], static_cast<std::vector<std::uint32_t>&&>(found)});
+    known_.push_back({above, known_of_[which], static_cast<std::vector<std::uint32_t>&&>(found.nodes)});
     known_of_[which] = static_cast<std::uint32_t>(known_.size() - 1);
     return known_.size() - 1;
   }
@@ -178,6 +186,8 @@ public:
     }
     return all;
   }
+  /// Returns the steps of joining partitions that were made so far.
+  [[nodiscard]] constexpr std::int64_t steps() const { return steps_; }
   /// Returns true if partitions were left out because there are too many.
   [[nodiscard]] constexpr bool capped() const { return capped_; }
 };
