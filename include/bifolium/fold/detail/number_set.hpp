@@ -27,7 +27,7 @@ class NumberSet {
       while (at < size_ && places_[at] != number) ++at;
       return at;
     }
-    auto at = static_cast<std::size_t>(number & 0xFFFFFFFFU) & (places_.size() - 1);
+    auto at = static_cast<std::uint32_t>(number) & (places_.size() - 1); // a std::size_t of 32 bits holds no more
     while (places_[at] != 0 && places_[at] != number) at = (at + 1) & (places_.size() - 1);
     return at;
   }
