@@ -11,6 +11,7 @@
 #include "check.hpp"
 #include "drawing/sound.hpp"
 
+#include <map>
 #include <set>
 #include <string>
 
@@ -45,6 +46,75 @@ std::set<int> pages_lit(std::string const& page) {
   return numbers;
 }
 
+/// Reads JSON by its grammar (RFC 8259) and counts the members of objects by their name.
+class JsonRead {
+  std::string const& text_;
+  std::size_t at_{};
+
+  bool take(char c) { return at_ < text_.size() && text_[at_] == c && (++at_, true); }
+  bool number() {
+    auto const from = at_;
+    auto const digits = [&] {
+      auto const first = at_;
+      while (at_ < text_.size() && text_[at_] >= '0' && text_[at_] <= '9') ++at_;
+      return at_ > first;
+    };
+    take('-');
+    auto const whole = at_;
+    if (!digits() || (text_[whole] == '0' && at_ > whole + 1)) return false;
+    return (!take('.') || digits()) && at_ > from;
+  }
+  bool string(std::string& out) {
+    if (!take('"')) return false;
+    for (; at_ < text_.size() && text_[at_] != '"'; ++at_) {
+      if (static_cast<unsigned char>(text_[at_]) < 0x20) return false;
+      if (text_[at_] == '\\' && std::string{"\"\\/bfnrtu"}.find(text_[++at_]) == std::string::npos) return false;
+      out += text_[at_];
+    }
+    return take('"');
+  }
+  bool value() {
+    std::string words;
+    for (std::string const word : {"true", "false", "null"})
+      if (text_.compare(at_, word.size(), word) == 0) return at_ += word.size(), true;
+    if (at_ < text_.size() && text_[at_] == '"') return string(words);
+    if (take('[')) {
+      if (take(']')) return true;
+      do
+        if (!value()) return false;
+      while (take(','));
+      return take(']');
+    }
+    if (!take('{')) return number();
+    if (take('}')) return true;
+    do {
+      std::string name;
+      if (!string(name) || !take(':') || !value()) return false;
+      ++members[name];
+    } while (take(','));
+    return take('}');
+  }
+
+public:
+  std::map<std::string, int> members;
+  bool sound;
+  explicit JsonRead(std::string const& text) : text_{text}, sound{value() && at_ == text.size()} {}
+};
+
+/// The data are JSON, with every step of the scheme and every page of its formes.
+void has_data(std::string const& page, Scheme const& scheme, Imposition<> const& formes) {
+  std::string const begins = "<script type=\"application/json\" id=\"walk\">";
+  auto const from = page.find(begins) + begins.size();
+  REQUIRE(from >= begins.size());
+  auto const text = page.substr(from, page.find("</script>", from) - from);
+  JsonRead data{text};
+  CHECK(data.sound);
+  CHECK(data.members["piece"] == scheme.steps());
+  CHECK(data.members["words"] == scheme.steps());
+  for (int number = 0; number <= formes.last_page() + 1; ++number)
+    CHECK(data.members[std::to_string(number)] == (formes.find_place(number) ? 1 : 0));
+}
+
 } // namespace
 
 TEST_CASE("every scheme has a page whose drawings are XML without ids, and whose pages are those of the scheme") {
@@ -58,6 +128,7 @@ TEST_CASE("every scheme has a page whose drawings are XML without ids, and whose
     auto const numbers = pages_lit(*page);
     CHECK(static_cast<int>(numbers.size()) == formes.pages());
     for (int number : numbers) CHECK(formes.find_place(number));
+    has_data(*page, scheme, formes);
     CHECK(page->find("<script src") == std::string::npos);
     if (scheme.cells() <= 16) CHECK(page->size() < 400'000); // a page is sent to telephones
   }
