@@ -274,3 +274,59 @@ TEST_CASE("signs that printers used as signatures are marks, and punctuation is 
     CHECK_FALSE(read_signature(none));
   }
 }
+
+TEST_CASE("marks of two series make no run, and those of one make a run from the first to the last") {
+  // every two series that a key can tell apart: the kind of mark, the raised number, π or χ before it, a sign beside it
+  std::string_view const text = "*†";
+  std::vector<SignatureKey> series;
+  for (auto const mark : {Mark::capital, Mark::small_letter, Mark::greek, Mark::greek_capital, Mark::cyrillic,
+                          Mark::number, Mark::pi, Mark::chi}) {
+    auto const key = SignatureKey::of(mark, mark <= Mark::cyrillic_capital ? 1 : 0, 1);
+    series.insert(series.end(), {key, key.in_series(2), key.in_series(3)});
+    if (key.is_letter()) series.insert(series.end(), {key.duplicated(Duplicate::pi), key.duplicated(Duplicate::chi)});
+    if (key.is_latin()) {
+      series.push_back(key.with_symbol(Beside::after, 0, 1)); // A*
+      series.push_back(key.with_symbol(Beside::after, 1, 3)); // A†
+      series.push_back(key.with_greek());
+      series.push_back(key.in_enclosure());
+    }
+  }
+  auto const meant = [](SignatureKey first, SignatureKey last) { // π and χ are letters in a run of Greek letters
+    return first.series == last.series ||
+           (first.mark() == Mark::greek && (last.mark() == Mark::pi || last.mark() == Mark::chi) &&
+            first.raised() == last.raised() && first.duplicate() == last.duplicate());
+  };
+  for (std::size_t a = 0; a < series.size(); ++a)
+    for (std::size_t b = 0; b < series.size(); ++b) {
+      CAPTURE(a);
+      CAPTURE(b);
+      auto const from = series[a], to = series[b].at_rank(5, Alphabet{});
+      if (a == b) {
+        CHECK(run_length(from, from, Alphabet{}, text) == 1);
+        CHECK(run_length(from, to, Alphabet{}, text) == 5);
+        CHECK_FALSE(run_length(to, from, Alphabet{}, text)); // not backwards
+      } else if (!meant(from, to) || from.series == to.series)
+        CHECK_FALSE(run_length(from, to, Alphabet{}, text));
+    }
+}
+
+TEST_CASE("a mark is repeated from once to 9999 times, and numbers go to 999999") {
+  for (std::uint32_t const multiple : {1U, 2U, 9998U, 9999U}) {
+    CHECK(Signature::letter('A', multiple).multiple() == multiple);
+    CHECK(Signature::greek(1, true, multiple).multiple() == multiple);
+    CHECK(Signature::cyrillic(1, false, multiple).multiple() == multiple);
+    CHECK(Signature::pi(multiple).multiple() == multiple);
+    CHECK(Signature::chi(multiple).multiple() == multiple);
+  }
+  for (std::uint32_t const number : {1U, 10000U, 999'998U, 999'999U})
+    CHECK(Signature::number(number).multiple() == number);
+  for (std::uint32_t const multiple : {0U, 10000U, 4'294'967'295U}) {
+    CHECK_THROWS_AS((void)Signature::letter('A', multiple), BrokenPrecondition);
+    CHECK_THROWS_AS((void)Signature::greek(1, true, multiple), BrokenPrecondition);
+    CHECK_THROWS_AS((void)Signature::cyrillic(1, false, multiple), BrokenPrecondition);
+    CHECK_THROWS_AS((void)Signature::pi(multiple), BrokenPrecondition);
+    CHECK_THROWS_AS((void)Signature::chi(multiple), BrokenPrecondition);
+  }
+  for (std::uint32_t const number : {0U, 1'000'000U})
+    CHECK_THROWS_AS((void)Signature::number(number), BrokenPrecondition);
+}
