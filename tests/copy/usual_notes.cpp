@@ -400,3 +400,15 @@ TEST_CASE("a gathering that the book does not have is told in one way, with a le
     CHECK(read->warnings()[0].problem == Problem::name_of_several);
   }
 }
+
+TEST_CASE("an article that is also a gathering does not say where a copy begins") {
+  IdealCopy const book{*read_formula("8°: a-k⁸")};
+  for (std::string const note :
+       {"begins with a blank", "begins with a blank leaf", "ends with a leaf of errata", "ends with a plate"})
+    CHECK_FALSE(read_leaves_present(book, note));
+  CHECK(wants(book, check_copy(book, (*read_leaves_present(book, "begins with b, ends with i")).spans)) ==
+        "wants a, k");
+  for (std::string const note : {"lacks A1, as B3", "lacks A1 as usual"})
+    CHECK_FALSE(read_leaves_present(book_of_notes(), note));
+  check_note("lacks B3 and conjugate, L4", {13, 16, 86});
+}

@@ -295,3 +295,24 @@ TEST_CASE("Roman numerals after a word for leaves are numbers, all of a list") {
   CHECK(read_of(book, "f. C 3").wanting.starts_with("wants A1, ") == false);
   CHECK(read_of(book, "lacks leaves C 3, D 4").wanting == "wants C3, D4");
 }
+
+TEST_CASE("runs of high Roman numerals are of numbers, with a doubt where they can be names") {
+  IdealCopy const book{*read_formula("2°: A-Z¹⁰ 2A-2Z¹⁰ 3A-3Z¹⁰")}; // 690 leaves
+  struct Case {
+    std::string run, wanting;
+    bool doubted;
+  };
+  for (auto const& [run, wanting, doubted] :
+       std::initializer_list<Case>{{"CI-CIII", "wants L1-3", true}, // or C1-3
+                                   {"CCX-CCXII", "wants X10, Y1, Y2", false},
+                                   {"LI-LII", "wants F1, F2", true},
+                                   {"I-L", "wants A-E", true}, // or three gatherings
+                                   {"XL-XLII", "wants D10, E1, E2", false},
+                                   {"V-X", "wants A5-10", false},
+                                   {"L-M", "wants L-M", true}}) { // M is no leaf of the book
+    CAPTURE(run);
+    auto const read = read_of(book, "lacks ff. " + run);
+    CHECK(read.wanting == wanting);
+    CHECK(!read.doubts.empty() == doubted);
+  }
+}

@@ -394,29 +394,30 @@ class LeavesReader {
       bool const parted = cursor.text().substr(from, cursor.at() - from).find(';') != std::string_view::npos;
       if (parted || cursor.at_end()) blank_before_ = BlankBefore::no;
       if (cursor.at_end()) return {};
-      if (take_blank_before(cursor)) continue;
-      if (take_words_for_that(cursor) || take_opening(cursor) || extent_.take(cursor)) continue;
+      bool const phrase = begins_phrase(cursor);
+      if (phrase && take_blank_before(cursor)) continue;
+      if (phrase && (take_words_for_that(cursor) || take_opening(cursor) || extent_.take(cursor))) continue;
       if (list_.leaves.item_from() < list_.leaves.item_to() && count_.take_after(cursor, states_.first_of_group()))
         continue;
       if (list_.has_leaves() && take_remark_on_leaf(cursor)) continue;
       if (take_remark(cursor, wrong)) continue;
       if ((list_.wanting || !list_.has_leaves()) && count_.take(cursor)) continue;
-      if (auto const pair = parts_.take_conjugate(cursor, wrong); !pair.empty()) {
+      if (auto const pair = phrase ? parts_.take_conjugate(cursor, wrong) : std::string_view{}; !pair.empty()) {
         if (!wrong) placed(pair, list_.leaves.size() > list_.passage_from + 1);
         continue;
       }
       if (take_words_on_copy(cursor) || take_damage(cursor, wrong) || bound_.take(cursor, wrong)) continue;
-      if (take_from(cursor)) continue;
+      if (phrase && take_from(cursor)) continue;
       if (auto const before = list_.leaves.size(); take_part(cursor, wrong)) {
         if (list_.leaves.size() > before) states_.end_item(), count_.end_item(); // the final blank K8 is not read yet
         continue;
       }
       if (list_.wanting && (take_content_before_leaf(cursor, list_.book) || take_unnamed(cursor))) continue;
-      if (numbered_.take_of_gathering(
-              cursor, [&](auto... said) { placed(said...); }, wrong))
+      if (phrase && numbered_.take_of_gathering(
+                        cursor, [&](auto... said) { placed(said...); }, wrong))
         continue;
-      if (take_roman_folios(cursor, wrong)) continue;
-      if (articles_.take(cursor, wrong) || take_place(cursor)) continue;
+      if ((phrase || cursor.peek() == 'i') && take_roman_folios(cursor, wrong)) continue;
+      if (articles_.take(cursor, wrong) || (phrase && take_place(cursor))) continue;
       if (take_words(cursor)) continue;
       wrong = take_item(cursor);
       count_.end_item();

@@ -195,7 +195,7 @@ public:
       if (!opens && whole.ends_with(')')) inside_ = whole.npos;
       auto phrase_end = TextCursor{cursor_.text(), from};
       static_cast<void>(opens && phrase_end.take('('));
-      bool const is_phrase = take_phrase(phrase_end, exception_phrases);
+      bool const is_phrase = begins_phrase(phrase_end) && take_phrase(phrase_end, exception_phrases);
       if (is_phrase) cursor_.go_to(phrase_end.at());
       bool const exception = is_phrase || is_exception(word);
       if (auto phrase = TextCursor{cursor_.text(), from}; !opens && follows_item(from) && take_damage_phrase(phrase)) {

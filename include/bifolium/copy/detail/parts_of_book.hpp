@@ -180,10 +180,12 @@ public:
     auto c = cursor;
     auto word = c.take_until(is_between_items);
     bool its = false;
-    if ((is_joining_word(word) || word == "with") && c.take_blanks()) word = c.take_until(is_between_items);
+    bool const joined = is_joining_word(word) || word == "with";
+    if (joined && c.take_blanks()) word = c.take_until(is_between_items);
     if (is_row(word, words_for_its)) its = c.take_blanks(), word = c.take_until(is_between_items);
     if (!its && is_article(word) && c.take_blanks()) word = c.take_until(is_between_items);
     if (!is_row(word, conjugate_nouns)) return {};
+    its = its || (joined && ends_item(past_blanks(c))); // B3 and conjugate
     if (auto leaf = c; leaf.take_blanks() && is_leaf_noun(leaf.take_until(is_between_items))) c = leaf;
     std::optional<LeafOfBook> of;
     if (its) {

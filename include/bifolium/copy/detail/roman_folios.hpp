@@ -35,12 +35,13 @@ class RomanFolios {
   struct Numeral {
     std::int64_t value{};
     bool letters{}, gathering{}, leaf{};
+    bool only_in_run{}; ///< leaf cij is c2, and leaves ci-cv are 101 to 105
   };
   [[nodiscard]] static std::string_view take_token(TextCursor& cursor) {
     return take_until_beside_names(cursor,
                                    [](char32_t one) { return is_between_items(one) || is_dash(one) || one == '.'; });
   }
-  /// Reads a numeral in letters or figures. Returns no value for cij, which is leaf c2.
+  /// Reads a numeral in letters or figures.
   [[nodiscard]] std::optional<Numeral> numeral_of(std::string_view word) const {
     if (word.empty() || word.size() > 15) return std::nullopt;
     if (auto const figure = whole_number(word, book_.leaves()); figure && *figure > 0)
@@ -48,8 +49,8 @@ class RomanFolios {
     if (!is_roman_numeral(word)) return std::nullopt;
     Numeral found{roman_numeral(word)->value, true, names_gathering(book_, word), false};
     found.leaf = !found.gathering && find_reference(book_, word);
-    bool const may = found.gathering || !found.leaf || std::string_view{"ivxIVX"}.find(word[0]) != word.npos;
-    return may ? std::optional{found} : std::nullopt;
+    found.only_in_run = found.leaf && std::string_view{"ivxIVX"}.find(word[0]) == word.npos;
+    return found;
   }
   /// Takes one numeral, or two with a dash or "to" between them. Returns false if they cannot be numbers of leaves.
   bool take_run(TextCursor& cursor, bool joined) {
@@ -65,8 +66,9 @@ class RomanFolios {
       auto const to = end.take_until(is_between_items);
       dash = c.at() < end.at() && is_word_of_run(to) && end.take_blanks();
     }
-    if (dash) end.take_blanks(), last = numeral_of(take_token(end));
-    if (dash && !last) return false;
+    std::string_view last_word;
+    if (dash) end.take_blanks(), last_word = take_token(end), last = numeral_of(last_word);
+    if (dash ? !last.has_value() : first->only_in_run) return false;
     if (dash) c = end;
     if (first->value > last->value || last->value > book_.leaves()) return false;
     auto const to = c.at();
@@ -77,15 +79,21 @@ class RomanFolios {
     bool const greater = dash && first->value < last->value && letters && !(first->leaf && last->leaf);
     bool const plain = !first->gathering && !first->leaf && !last->gathering && !last->leaf;
     bool const leaf = first->leaf || last->leaf;
+    auto const is_letter = [](std::string_view one) {
+      return one.size() == 1 && std::string_view{"cdlmCDLM"}.find(one[0]) != one.npos;
+    };
+    // leaves C-D of a book of 600 leaves
+    bool const letters_only = dash && first->gathering && last->gathering && (is_letter(word) || is_letter(last_word));
     auto const bit = std::uint64_t{1} << (static_cast<unsigned char>(word[0]) % 64U); // letters differ in it
     if (word.size() == 1 && first->gathering && !dash) gatherings_ |= bit;
     if (first->leaf) leaves_ |= bit;
-    sure_ = sure_ || greater || plain || (gatherings_ & leaves_) != 0;
+    sure_ = sure_ || (greater && !letters_only) || plain || (gatherings_ & leaves_) != 0;
     auto const from = cursor.at();
     bool const likely = word.size() == 1 && std::string_view{"ivxIVX"}.find(word[0]) != word.npos;
     auto const other = leaf ? Problem::leaf_or_word : Problem::name_in_two_ways;
     runs_.push_back({cursor.text().substr(from, to - from), first->value, last->value, joined,
-                     plain || greater ? Problem::none : other, likely || dash || word.size() > 1});
+                     plain || (greater && !letters_only) ? Problem::none : other,
+                     likely || (dash && !letters_only) || word.size() > 1});
     cursor = c;
     return true;
   }

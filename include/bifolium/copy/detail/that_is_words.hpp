@@ -21,10 +21,11 @@ inline constexpr char const* that_is_phrases[]{
 
 /// Takes such words, with a colon or a comma and the blanks after them. Returns true if they were taken.
 [[nodiscard]] inline bool take_that_is(TextCursor& cursor) noexcept {
-  if (std::string_view{"abcdefghijklmnopqrstuvwxyz"}.find(small_letter(cursor.peek())) == std::string_view::npos &&
-      cursor.peek() != '\xC3')
-    return false;
-  for (std::string_view const phrase : that_is_phrases) {
+  if (!begins_phrase(cursor)) return false;
+  auto const first = small_letter(cursor.peek());
+  for (auto const* const row : that_is_phrases) {
+    if (small_letter(row[0]) != first) continue;
+    std::string_view const phrase{row};
     auto c = cursor;
     auto const take = [&](std::string_view one) { return phrase[1] == '.' ? c.take(one) : c.take_in_any_case(one); };
     if (!take(phrase)) { // the point at the end of a sentence is of no list

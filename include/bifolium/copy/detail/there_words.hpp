@@ -71,9 +71,10 @@ inline constexpr char const* words_after_begin[]{"at",  "with",      "on",     "
 /// Takes words with which a list of leaves begins that are there.
 [[nodiscard]] inline bool take_words_before_present(TextCursor& cursor, IdealCopy const& book) {
   auto end = cursor;
+  auto const first = small_letter(cursor.peek());
   for (auto const* const one : words_before_present) {
     auto c = cursor;
-    if (!c.take_word_in_any_case(one)) continue;
+    if (small_letter(one[0]) != first || !c.take_word_in_any_case(one)) continue;
     bool const colon = c.take(':') || c.take(',');
     if (!colon && !c.take_blanks()) continue;
     if (c.at() > end.at()) end = c;
@@ -103,6 +104,15 @@ class ExtentOfCopy {
     return std::nullopt;
   }
 
+  /// Returns true if nothing else is said of the leaf: not a in "begins with a blank".
+  [[nodiscard]] static bool ends_here(TextCursor look) noexcept {
+    if (!look.take_blanks())
+      return look.at_end() || std::string_view{",;:("}.find(look.peek()) != std::string_view::npos;
+    auto const word = look.take_until(is_between_items);
+    return word.empty() || word.starts_with('(') || is_joining_word(word) || is_row(word, begin_words) ||
+           is_row(word, end_words);
+  }
+
 public:
   ExtentOfCopy(ListSoFar& list, LeafRuns& runs) : list_{list}, runs_{runs} {}
 
@@ -117,7 +127,7 @@ public:
       bool const begins = is_row(word, begin_words);
       if (!begins && !is_row(word, end_words)) break;
       auto const leaf = take_leaf(c);
-      if (!leaf) break;
+      if (!leaf || !ends_here(c)) break;
       (begins ? from : to) = begins ? leaf->numbers.from : leaf->numbers.to;
       end = c;
       c.take(','), c.take(';');

@@ -33,14 +33,22 @@ template <std::size_t N>
 }
 /// Takes a phrase of a table.
 template <std::size_t N> [[nodiscard]] bool take_phrase(TextCursor& cursor, char const* const (&phrases)[N]) noexcept {
+  auto const first = small_letter(cursor.peek()); // most phrases begin otherwise
   for (auto const* const one : phrases)
-    if (cursor.take_word_in_any_case(one)) return true;
+    if (small_letter(one[0]) == first && cursor.take_word_in_any_case(one)) return true;
   return false;
 }
+/// Returns true if a word of two letters or more, or one with a point, may be at the cursor. Most items of a list are none: A1, B-C.
+[[nodiscard]] constexpr bool begins_phrase(TextCursor const& cursor) noexcept {
+  auto const second = cursor.peek(1);
+  bool const letter =
+      is_latin_letter(second) || second == '.' || second == '\'' || static_cast<unsigned char>(second) >= 0x80;
+  return letter && begins_word(cursor.peek()) && !is_digit(cursor.peek());
+}
 /// English, then German, French, Italian, Spanish and Dutch.
-inline constexpr char const* articles[]{"the", "der", "die", "das",   "den", "des", "dem",   "le",  "la",
-                                        "les", "du",  "de",  "il",    "lo",  "gli", "delle", "del", "el",
-                                        "los", "las", "het", "della", "dei", "as",  "os"};
+inline constexpr char const* articles[]{"the", "der", "die", "das", "den", "des",   "dem", "le",
+                                        "la",  "les", "du",  "de",  "il",  "lo",    "gli", "delle",
+                                        "del", "el",  "los", "las", "het", "della", "dei"};
 /// Words that say that no other leaf is there, in the same languages and Latin.
 inline constexpr char const* words_for_only[]{"only",      "nur",    "seul",   "solo",  "solamente", "soltanto",
                                               "seulement", "alleen", "tantum", "seuls", "seule",     "seules",
@@ -50,7 +58,7 @@ inline constexpr char const* leaf_nouns[]{"leaf",    "leaves",   "f",     "ff", 
                                           "folios",  "Bl",       "Bll",   "Blatt",  "Blätter",  "feuillet", "feuillets",
                                           "feuille", "feuilles", "carta", "carte",  "hoja",     "hojas",    "folium",
                                           "folia",   "foliis",   "blad",  "bladen", "Blättern", "c",        "cc",
-                                          "h",       "hh",       "ll",    "folha",  "folhas",   "foglio",   "fogli"};
+                                          "h",       "hh",       "ll",    "folha",  "folhas"};
 /// Words for gatherings, and for pairs of leaves.
 inline constexpr char const* gathering_nouns[]{
     "gathering", "gatherings", "quire",    "quires",       "sig",     "sigs",        "signature", "signatures",
@@ -83,7 +91,7 @@ inline constexpr char const* last_words[]{
 /// Returns true for a word for several leaves: leaves, ff, Blätter, carte.
 [[nodiscard]] constexpr bool names_several_leaves(std::string_view word) noexcept {
   for (std::string_view const one :
-       {"Bll", "Blätter", "Blättern", "carte", "folia", "foliis", "bladen", "ff", "cc", "hh", "ll", "fogli"})
+       {"Bll", "Blätter", "Blättern", "carte", "folia", "foliis", "bladen", "ff", "cc", "hh", "ll"})
     if (equal_in_any_case(word, one)) return true;
   return word.ends_with('s');
 }
@@ -160,6 +168,11 @@ inline constexpr char const* words_after_a[]{
   cursor.take_blanks();
   return cursor;
 }
+/// Returns true if a Portuguese word for leaves or gatherings is at the cursor: as folhas. "As" alone is English, too.
+[[nodiscard]] inline bool is_noun_in_portuguese(TextCursor cursor) noexcept {
+  auto const word = cursor.take_until(is_space);
+  return word.starts_with("folha") || word.starts_with("caderno");
+}
 /// Returns true if the name at the cursor is the first of a run with a word before its last: the B3 of da B3 a B6.
 [[nodiscard]] inline bool leads_run(TextCursor cursor) {
   for (int words = 0; words < 3; ++words) { // von Bl. A1 bis A4
@@ -186,6 +199,7 @@ inline constexpr int most_words_before_name = 4;
     bool const leaves = is_leaf_noun(word);
     bool const known = leaves || is_article(word) || is_row(without_point(word), gathering_nouns) ||
                        ((article || words > 0) && word == "i") ||
+                       ((word == "as" || word == "os") && is_noun_in_portuguese(past_blanks(next))) ||
                        (is_row(word, words_before_run) && leads_run(past_blanks(next))) || // solo i fascicoli da C a E
                        (words > 0 && is_blank_word(word));                                 // les ff. blancs A1 et L4
     if (!known || names_gathering(book, word) || !next.take_blanks()) break;
