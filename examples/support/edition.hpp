@@ -12,12 +12,12 @@
 #include <bifolium/fold/scheme_names.hpp>
 
 #include "column_said.hpp"
-#include "decimal.hpp"
 #include "observed.hpp"
 #include "reams.hpp"
+#include "row_values.hpp"
 #include "tsv.hpp"
+#include "wrong.hpp"
 
-#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -69,70 +69,12 @@ inline Cells const edition_columns{"scheme",
 
 /// An edition from its row, which is the line of `lines`. `wrong` is empty when it can be reckoned; `said` has what was assumed or found on the way.
 class EditionRow {
-  Header const& header_;
-  Cells const& cells_;
+  RowValues row_;
 
-  [[nodiscard]] std::string cell(std::string_view name) const { return header_.cell(cells_, name); }
+  [[nodiscard]] std::string cell(std::string_view name) const { return row_.cell(name); }
   static void add(std::string& to, std::string const& sentence) { to += (to.empty() ? "" : "; ") + sentence; }
   void say(std::string const& column, std::string const& what, bifolium::Problem problem) {
     wrong.add(column, what, problem);
-  }
-
-  /// Any number not below nothing; nothing where the cell is empty or wrong.
-  std::optional<bifolium::Fraction> number(std::string const& column) {
-    auto const text = cell(column);
-    if (text.empty()) return std::nullopt;
-    auto const read = decimal(text);
-    if (!read.value)
-      say(column, read.wrong, read.problem);
-    else if (*read.value < bifolium::Fraction{})
-      say(column, "'" + text + "' must not be less than zero", bifolium::Problem::negative_count);
-    else
-      return read.value;
-    return std::nullopt;
-  }
-  std::optional<std::int64_t> whole(std::string const& column) {
-    auto const value = number(column);
-    if (value && !value->is_whole())
-      say(column, "found '" + cell(column) + "' where a whole number is expected", bifolium::Problem::not_a_number);
-    return value && value->is_whole() ? std::optional{value->numerator()} : std::nullopt;
-  }
-  void whole(std::string const& column, std::int64_t& to) { to = whole(column).value_or(to); }
-  void whole(std::string const& column, std::int32_t& to) {
-    auto const value = whole(column);
-    if (!value) return;
-    if (*value > INT32_MAX)
-      say(column, "'" + cell(column) + "' is too large to calculate with", bifolium::Problem::number_too_large);
-    else
-      to = static_cast<std::int32_t>(*value);
-  }
-  /// One of some words, and what it stands for.
-  template <class T, std::size_t N>
-  void word(std::string const& column, T& to, std::pair<char const*, T> const (&words)[N]) {
-    auto const text = cell(column);
-    if (text.empty()) return;
-    std::string known;
-    for (auto const& [name, value] : words) {
-      if (text == name) {
-        to = value;
-        return;
-      }
-      known += (known.empty() ? "" : ", ") + std::string{name};
-    }
-    say(column, "'" + text + "' is none of: " + known, bifolium::Problem::unknown_word);
-  }
-
-  /// The one column of several that is filled; empty where none is. More than one are refused, since none of them could be
-  /// chosen in silence.
-  std::string one_of(std::initializer_list<char const*> columns) {
-    std::string filled;
-    for (auto const* column : columns) {
-      if (cell(column).empty()) continue;
-      if (!filled.empty())
-        say(column, filled + " is filled too: leave one of them empty", bifolium::Problem::trailing_text);
-      if (filled.empty()) filled = column;
-    }
-    return filled;
   }
 
   void read_scheme() {
@@ -171,9 +113,9 @@ class EditionRow {
   /// The paper of an account, where the number of copies is asked for.
   void read_account() {
     using namespace bifolium;
-    auto const reams = number("reams");
+    auto const reams = row_.number("reams");
     if (reams || !cell("quires").empty() || !cell("loose_sheets").empty())
-      account = PaperOfAccount{reams.value_or(Fraction{}), whole("quires"), whole("loose_sheets")};
+      account = PaperOfAccount{reams.value_or(Fraction{}), row_.whole("quires"), row_.whole("loose_sheets")};
   }
   /// The pages of the text as they are named, or cast off from the copy.
   void read_pages() {
@@ -181,16 +123,20 @@ class EditionRow {
     if (!cell("formula").empty()) return;
     std::pair<char const*, CastingUnit> const units[]{
         {"words", CastingUnit::words}, {"letters", CastingUnit::letters}, {"ens", CastingUnit::ens}};
-    auto const length = one_of({"pages", "words", "letters", "ens"});
-    whole("pages", edition.pages);
+    auto const length = row_.one_of({"pages", "words", "letters", "ens"});
+    row_.whole("pages", edition.pages);
     for (auto const& [column, unit] : units) {
       if (column != length) continue;
-      Sample sample{whole(column).value_or(0), number("a_line").value_or(Fraction{}), 0, unit, number("least_a_line"),
-                    number("most_a_line")};
-      if (one_of({"lines_a_page", "page_height_mm"}) == "page_height_mm")
+      Sample sample{row_.whole(column).value_or(0),
+                    row_.number("a_line").value_or(Fraction{}),
+                    0,
+                    unit,
+                    row_.number("least_a_line"),
+                    row_.number("most_a_line")};
+      if (row_.one_of({"lines_a_page", "page_height_mm"}) == "page_height_mm")
         sample.lines_a_page = lines_by_height();
       else
-        whole("lines_a_page", sample.lines_a_page);
+        row_.whole("lines_a_page", sample.lines_a_page);
       if (!wrong.empty()) return;
       auto const off = cast_off(sample);
       if (!off)
@@ -207,7 +153,7 @@ class EditionRow {
     if (length.empty()) say("pages", "is missing", Problem::unexpected_end);
   }
   std::int64_t lines_by_height() {
-    auto const height = number("page_height_mm"), twenty = number("twenty_lines_mm");
+    auto const height = row_.number("page_height_mm"), twenty = row_.number("twenty_lines_mm");
     if (!height || !twenty) return 0;
     auto const lines = bifolium::lines_in_page(*height, *twenty);
     return lines ? *lines : 0;
@@ -251,12 +197,12 @@ class EditionRow {
   }
   void read_press() {
     using namespace bifolium;
-    whole("token_impressions", edition.press.token.impressions);
-    whole("impressions_an_hour", edition.press.rate.impressions);
-    whole("presses", edition.press.presses);
-    whole("hours_a_day", edition.press.hours_a_day);
-    whole("tokens_a_day", edition.press.tokens_a_day);
-    word<Crew>("crew", edition.press.crew, {{"full", Crew::full_press}, {"half", Crew::half_press}});
+    row_.whole("token_impressions", edition.press.token.impressions);
+    row_.whole("impressions_an_hour", edition.press.rate.impressions);
+    row_.whole("presses", edition.press.presses);
+    row_.whole("hours_a_day", edition.press.hours_a_day);
+    row_.whole("tokens_a_day", edition.press.tokens_a_day);
+    row_.word<Crew>("crew", edition.press.crew, {{"full", Crew::full_press}, {"half", Crew::half_press}});
   }
 
 public:
@@ -270,35 +216,36 @@ public:
 
   EditionRow(Header const& header, Cells const& cells, Lines const& lines, bifolium::Dialect dialect,
              bool copies_wanted = true)
-      : header_{header}, cells_{cells} {
+      : row_{header, cells, wrong} {
     using namespace bifolium;
     wrong.add_line(lines, cells, header.size());
     read_scheme();
     read_pages();
-    whole("prelim_pages", edition.prelim_pages);
-    whole("end_pages", edition.end_pages);
-    whole("cancel_leaves", edition.cancel_leaves);
+    row_.whole("prelim_pages", edition.prelim_pages);
+    row_.whole("end_pages", edition.end_pages);
+    row_.whole("cancel_leaves", edition.cancel_leaves);
     read_account();
     if (cell("copies").empty() && copies_wanted && !account) say("copies", "is missing", Problem::unexpected_end);
-    whole("copies", edition.copies);
-    edition.overs_percent = number("overs_percent").value_or(Fraction{});
-    whole("overplus", edition.overplus);
-    word<Sharing>("sharing", edition.arranging.sharing,
-                  {{"none", Sharing::none}, {"once", Sharing::once}, {"freely", Sharing::freely}});
-    word<PartWork>("part_sheets", edition.arranging.parts,
-                   {{"turned", PartWork::turned}, {"cut-first", PartWork::cut_first}});
-    word<bool>("end_matter", edition.arranging.end_matter_runs_on, {{"apart", false}, {"runs-on", true}});
+    row_.whole("copies", edition.copies);
+    edition.overs_percent = row_.number("overs_percent").value_or(Fraction{});
+    row_.whole("overplus", edition.overplus);
+    row_.word<Sharing>("sharing", edition.arranging.sharing,
+                       {{"none", Sharing::none}, {"once", Sharing::once}, {"freely", Sharing::freely}});
+    row_.word<PartWork>("part_sheets", edition.arranging.parts,
+                        {{"turned", PartWork::turned}, {"cut-first", PartWork::cut_first}});
+    row_.word<bool>("end_matter", edition.arranging.end_matter_runs_on, {{"apart", false}, {"runs-on", true}});
     if (!cell("formula").empty()) read_formula(dialect);
     read_ream();
-    edition.price_of_ream = whole("ream_price");
-    edition.price_of_forme = whole("forme_price");
-    edition.price_of_token = whole("token_price");
-    one_of({"ream_kg", "ream_lb"});
-    if (auto const kilogrammes = number("ream_kg"))
+    edition.price_of_ream = row_.whole("ream_price");
+    edition.price_of_forme = row_.whole("forme_price");
+    edition.price_of_token = row_.whole("token_price");
+    row_.one_of({"ream_kg", "ream_lb"});
+    if (auto const kilogrammes = row_.number("ream_kg"))
       edition.weight_of_ream = checked_multiply(*kilogrammes, Fraction{1000});
-    if (auto const pounds = number("ream_lb")) edition.weight_of_ream = checked_multiply(*pounds, grammes_in_pound);
-    sheet_height = number("sheet_height_mm");
-    sheet_width = number("sheet_width_mm");
+    if (auto const pounds = row_.number("ream_lb"))
+      edition.weight_of_ream = checked_multiply(*pounds, grammes_in_pound);
+    sheet_height = row_.number("sheet_height_mm");
+    sheet_width = row_.number("sheet_width_mm");
     read_press();
   }
   EditionRow(EditionRow const&) = delete;
