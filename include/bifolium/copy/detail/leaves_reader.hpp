@@ -396,7 +396,8 @@ class LeavesReader {
       if (cursor.at_end()) return {};
       bool const phrase = begins_phrase(cursor);
       if (phrase && take_blank_before(cursor)) continue;
-      if (phrase && (take_words_for_that(cursor) || take_opening(cursor) || extent_.take(cursor))) continue;
+      if ((phrase || cursor.peek() == 'o') && take_words_for_that(cursor)) continue;
+      if (phrase && (take_opening(cursor) || extent_.take(cursor))) continue;
       if (list_.leaves.item_from() < list_.leaves.item_to() && count_.take_after(cursor, states_.first_of_group()))
         continue;
       if (list_.has_leaves() && take_remark_on_leaf(cursor)) continue;

@@ -21,7 +21,7 @@ inline constexpr char const* that_is_phrases[]{
 
 /// Takes such words, with a colon or a comma and the blanks after them. Returns true if they were taken.
 [[nodiscard]] inline bool take_that_is(TextCursor& cursor) noexcept {
-  if (!begins_phrase(cursor)) return false;
+  if (!begins_phrase(cursor) && cursor.peek() != 'o') return false; // o sea
   auto const first = small_letter(cursor.peek());
   for (auto const* const row : that_is_phrases) {
     if (small_letter(row[0]) != first) continue;
