@@ -47,8 +47,9 @@ TEST_CASE(
 }
 
 TEST_CASE("every blank of set type parts two tokens and is none, and marks of direction do not even part them") {
-  // UnicodeData.txt: the space separators (Zs) but those of Ogham, of formulas and of East Asian type, with the tabulator and the line breaks of ASCII and U+FEFF at the beginning
-  // of files; and the marks that set the direction of writing (Bidi_Control in PropList.txt)
+  // UnicodeData.txt: the space separators (Zs) but those of Ogham, of formulas and of East Asian type, with the
+  // tabulator and the line breaks of ASCII and U+FEFF at the beginning of files; and the marks that set the direction of
+  // writing (Bidi_Control in PropList.txt)
   for (char32_t const blank :
        {U'\t', U'\n', U'\r', U' ', U'\u00A0', U'\u2000', U'\u2001', U'\u2002', U'\u2003', U'\u2004', U'\u2005',
         U'\u2006', U'\u2007', U'\u2008', U'\u2009', U'\u200A', U'\u202F', U'\uFEFF'})
