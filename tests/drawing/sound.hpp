@@ -113,6 +113,13 @@ inline void is_sound(std::string const& svg) {
   REQUIRE(std::sscanf(root.attribute("viewBox").value(), "%lf %lf %lf %lf", &x, &y, &width, &height) == 4);
   CHECK(root.attribute("width").value() == bifolium::svg_number(width) + "mm");
   CHECK(root.attribute("height").value() == bifolium::svg_number(height) + "mm");
+  auto const page = root.child("desc").next_sibling(); // white, so that it can be read where the window is dark
+  CHECK(std::string{page.name()} == "rect");
+  CHECK(std::string{page.attribute("fill").value()} == "white");
+  CHECK(value_of(page, "x") == x);
+  CHECK(value_of(page, "y") == y);
+  CHECK(value_of(page, "width") == width);
+  CHECK(value_of(page, "height") == height);
   CHECK(svg.find("nan") == std::string::npos);
   CHECK(svg.find(" id=") == std::string::npos); // several drawings in one page must not share names
 

@@ -15,6 +15,7 @@
 #include <cmath>
 #include <pugixml.hpp>
 #include <random>
+#include <set>
 #include <sstream>
 #include <string>
 #include <utility>
@@ -379,4 +380,21 @@ TEST_CASE("what is not said of a drawing is the first sheet, A4, and turning abo
   CHECK(cancel_to_paste().front == cancel_to_paste(PageSize::a4, Duplex::long_edge).front);
   CHECK(cancel_to_paste().back == cancel_to_paste(PageSize::a4, Duplex::long_edge).back);
   CHECK(cancel_to_paste().back != cancel_to_paste(PageSize::a4, Duplex::short_edge).back);
+}
+
+TEST_CASE("a folded piece shows the edges of the paper below, at most four to a leaf") { // reckoned by hand
+  // one fold lays two thicknesses on each other, two folds four, three folds eight; flat paper has nothing below
+  auto const edges = [](Scheme const& scheme, int step) {
+    auto const document = read_svg(*step_svg(scheme, step));
+    std::set<std::string> places; // a rectangle that is drawn twice is one
+    for (auto const& one : document.select_nodes("//rect[@class='edge']"))
+      places.insert(std::string{one.node().attribute("x").value()} + " " + one.node().attribute("y").value());
+    return places.size();
+  };
+  CHECK(edges(schemes::folio.scheme(), 0) == 0 + 1); // before the step, and after it
+  CHECK(edges(schemes::quarto.scheme(), 0) == 0 + 2 * 1);
+  CHECK(edges(schemes::quarto.scheme(), 1) == 2 * 1 + 3);
+  CHECK(edges(schemes::octavo.scheme(), 0) == 0 + 4 * 1);
+  CHECK(edges(schemes::octavo.scheme(), 1) == 4 * 1 + 2 * 3);
+  CHECK(edges(schemes::octavo.scheme(), 2) == 2 * 3 + 4);
 }
