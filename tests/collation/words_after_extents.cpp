@@ -6,6 +6,7 @@
 #include "collation/read_lawfully.hpp"
 
 #include <string>
+#include <tuple>
 #include <vector>
 
 using namespace bifolium;
@@ -200,4 +201,74 @@ TEST_CASE("leaves that a word of loss lists are lost whatever joins them") {
     REQUIRE(formula);
     CHECK(formula->warnings().front().problem == Problem::text_not_read);
   }
+}
+
+TEST_CASE("a total that stands before the last gatherings is that of the whole formula or of those before it") {
+  for (int before = 2; before <= 12; before += 2)
+    for (int gatherings = 1; gatherings <= 10; ++gatherings)
+      for (int const slip : {0, 1, 2, 10})
+        for (std::string const text : {", ", "; "}) {
+          std::string const alphabet{"ABCDEFGHIKLMNOPQRSTVXYZ"};
+          auto const run =
+              std::string{"A-"} + alphabet[static_cast<std::size_t>(gatherings)] + "⁸"; // one more than the number
+          auto const leaves = before + 8 * (gatherings + 1);
+          auto const all = "8°: π" + std::to_string(before) + text + std::to_string(leaves + slip) + " leaves, " + run;
+          CAPTURE(all);
+          auto const formula = read_formula(all);
+          REQUIRE(formula);
+          CHECK(formula->leaves() == leaves);
+          bool told = false;
+          for (auto const& one : formula->warnings()) told = told || one.problem == Problem::total_contradicts;
+          CHECK(told == (slip != 0));
+          if (before == 4 && slip < 2) CHECK(broken_law(all, {}) == "");
+        }
+}
+
+TEST_CASE("a number after an equals sign in a parenthesis is a statement about the book") {
+  std::string const alphabet{"ABCDEFGHIKLMNOPQRSTVXYZ"};
+  for (std::size_t last = 1; last < 23; ++last)
+    for (auto const slip : {0, 1})
+      for (auto const& [unit, each] : {std::pair{"leaves", 8},
+                                       {"ff.", 8},
+                                       {"ll.", 8},
+                                       {"Bl.", 8},
+                                       {"sheets", 1},
+                                       {"gatherings", 1},
+                                       {"quires", 1}}) {
+        auto const stated = static_cast<int>(last + 1) * each + slip;
+        auto const text = std::string{"8°: A-"} + alphabet[last] + "⁸ (= " + std::to_string(stated) + " " + unit + ")";
+        CAPTURE(text);
+        auto const formula = read_lawfully(text);
+        REQUIRE(formula);
+        CHECK(formula->leaves() == 8 * static_cast<int>(last + 1));
+        CHECK(formula->warnings().empty() == (slip == 0));
+      }
+  CHECK((*read_lawfully("8°: A-K⁸ (= 160 pp.)")).warnings().empty());
+  CHECK(!(*read_lawfully("8°: π1(=K8) A-K⁸(−K8)")).changes().empty());
+}
+
+TEST_CASE("a plus in parentheses with a leaf count is a mark, as a star is") {
+  for (std::string const mark : {"(+)", "(++)", "(*)", "(†)"})
+    for (std::string const count : {"⁴", "^4", "<sup>4</sup>", "4"})
+      for (auto const& [before, after, leaves] :
+           {std::tuple{"8°: ", " A-K⁸", 84}, {"8°: A-K⁸ ", "", 84}, {"8°: A-K⁸ ", " L⁴", 88}}) {
+        auto const text = before + mark + count + after;
+        CAPTURE(text);
+        auto const formula = read_lawfully(text);
+        REQUIRE(formula);
+        CHECK(formula->leaves() == leaves);
+        CHECK(formula->changes().empty());
+      }
+  CHECK((*read_formula("8°: A-K⁸(+1)")).leaves() == 81);
+  CHECK(read_formula("8°: A-K⁸(+)").error().problem == Problem::change_not_understood);
+}
+
+TEST_CASE("a word for one leaf or for a fold after a plus is what it says") {
+  for (auto const& [word, leaves] :
+       {std::pair{"leaf", 1}, {"singleton", 1}, {"bifolium", 2}, {"two leaves", 2}, {"2 leaves", 2}})
+    for (std::string const plus : {"+", " + "}) {
+      auto const formula = read_lawfully("8°: B⁴ (B2" + plus + word + ")");
+      REQUIRE(formula);
+      CHECK(formula->leaves() == 4 + leaves);
+    }
 }

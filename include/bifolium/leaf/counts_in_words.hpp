@@ -70,10 +70,11 @@ struct NumberInWords {
     if (end.peek() != '-' || !is_latin_letter(end.peek(1)) || word.size() > 12) return found;
   }
 }
-/// Returns true for a word after which leaf counts come: in eights, per eights, alternately in eights and fours.
+/// Returns true for a word after which leaf counts come: in eights, per eights, par 8, alternately in eights and fours.
 [[nodiscard]] constexpr bool is_word_before_counts(std::string_view word) noexcept {
-  return equal_in_any_case(word, "in") || equal_in_any_case(word, "per") || equal_in_any_case(word, "alternately") ||
-         equal_in_any_case(word, "alternate") || equal_in_any_case(word, "alternating");
+  return equal_in_any_case(word, "in") || equal_in_any_case(word, "per") || equal_in_any_case(word, "par") ||
+         equal_in_any_case(word, "alternately") || equal_in_any_case(word, "alternate") ||
+         equal_in_any_case(word, "alternating");
 }
 /// Returns true if a word before leaf counts may begin with these two letters. Most texts have others, which saves reading
 /// the word.
@@ -82,7 +83,7 @@ struct NumberInWords {
   case 'i':
     return small_letter(second) == 'n';
   case 'p':
-    return small_letter(second) == 'e';
+    return small_letter(second) == 'e' || small_letter(second) == 'a';
   case 'a':
     return small_letter(second) == 'l';
   default:

@@ -70,8 +70,10 @@ protected:
       return text_mark(Mark::symbol, from, end, end, 1);
     }
     if (p.touches(TokenKind::letter) || p.is_flat_figure() || p.touches(TokenKind::question)) return printed_so(c, p);
-    if (!p.touches(TokenKind::symbol) || p.token.value == '&') return fail(Problem::no_signature, from);
-    for (auto const v = p.token.value; p.touches(TokenKind::symbol) && p.token.value == v;) p.take();
+    auto const kind = p.token.kind; // (*), and (+), whose sign stands for a change elsewhere
+    bool const symbol = kind == TokenKind::symbol || (kind == TokenKind::plus && p.token.style == TokenStyle::line);
+    if (!symbol || p.token.spaced || p.token.value == '&') return fail(Problem::no_signature, from);
+    for (auto const v = p.token.value; p.touches(kind) && p.token.value == v;) p.take();
     if (!p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
     auto const end = p.token.to;
     p.take();

@@ -75,6 +75,10 @@ protected:
     auto const i = in.token.from;
     if (in.at(TokenKind::letter) && this->leaves_wanting(i, close, true)) return !failed_;
     if (failed_) return false;
+    if (!square && in.at(TokenKind::equals) && states_extent(in, close)) { // (= 80 leaves), (= 10 sheets)
+      this->check_total(after_sign(in, close), i, close);
+      return this->note(i, close, ChangeForm::Separator::opens, {}, false, true);
+    }
     if (ChangeSigns::begins_with_sign(in) || this->signs(close).are_changes(in, close)) {
       if (square) warn(Problem::change_in_square_brackets, from, close + 1);
       return this->changes(i, close);
@@ -87,6 +91,23 @@ protected:
     else
       this->check_total(in, i, close);
     return this->note(i, close, ChangeForm::Separator::opens, {}, false, square);
+  }
+  [[nodiscard]] constexpr TokenCursor after_sign(TokenCursor const& sign, std::uint32_t close) const noexcept {
+    return cursor(sign.token.to, close);
+  }
+  /// Returns true if a number of leaves, pages, sheets or gatherings is all that comes after the sign at the cursor, and no
+  /// leaf: [=B2] says which leaf one is.
+  [[nodiscard]] constexpr bool states_extent(TokenCursor const& sign, std::uint32_t close) const {
+    auto c = after_sign(sign, close);
+    if (!c.is_flat_figure()) return false;
+    c.take();
+    static_cast<void>(this->take_fraction(c));
+    auto const unit = word(c);
+    bool const known = is_unit_of_leaves(unit) || unit == "sheets" || unit == "sheet" || unit == "pp" || unit == "p" ||
+                       unit == "pages" || is_word_for_gatherings(unit);
+    c = cursor(c.token.from + unit.size(), close);
+    if (c.touches(TokenKind::point)) c.take();
+    return known && c.ended();
   }
   /// Reads a square bracket: a statement of signing, changes, a mark, or the beginning of a group.
   constexpr bool bracket() {
@@ -197,6 +218,7 @@ protected:
   /// a change, or its first letters, digits and stars are followed neither by a dash nor by the closing parenthesis.
   [[nodiscard]] constexpr bool may_be_mark(std::uint32_t inside) const noexcept {
     auto const lead = static_cast<unsigned char>(at(inside)), next = static_cast<unsigned char>(at(inside + 1));
+    if (lead == '+' && (next == ')' || next == '+')) return true;                 // (+)⁴
     bool const sign = lead == 0xE2 ? next == 0x88 : lead == 0xC2 && next == 0xB1; // −, ±
     if (sign || lead == '-' || lead == '+' || lead == '=' || lead == '[') return false;
     auto i = inside;

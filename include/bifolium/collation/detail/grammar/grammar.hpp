@@ -69,6 +69,7 @@ public:
     this->check_identities();
     if (in_total_ != 0 && in_total_ != leaves_)
       warn(Problem::total_contradicts, to_32(total_.from), to_32(total_.to), leaves_);
+    this->check_total_ahead();
     this->check_gathered();
     this->check_inserted();
     this->check_alphabet();

@@ -56,6 +56,10 @@ protected:
     } else if (auto const w = this->word(s.c); w.size() > 2 && number_of_word(w)) { // A3 + two leaves
       one.leaves = *number_of_word(w);
       s.c = within(s, s.c.token.from + static_cast<std::uint32_t>(w.size()));
+    } else if (int const leaves = leaves_of_unit(w); leaves != 0) { // B2 + bifolium
+      one.leaves = leaves;
+      if (leaves == 2) one.joined = Joined::conjugate;
+      s.c = within(s, s.c.token.from + static_cast<std::uint32_t>(w.size()));
     } else if (take_run(s, s.c, run)) {
       if (!check_run(run)) return false;
       one.joined = Joined::gathering;
@@ -135,6 +139,10 @@ protected:
   }
 
 private:
+  /// Returns how many leaves a word means that stands alone after a plus: 1 for leaf, 2 for bifolium; 0 for another word.
+  [[nodiscard]] static constexpr int leaves_of_unit(std::string_view w) noexcept {
+    return w == "leaf" || w == "singleton" ? 1 : w == "bifolium" ? 2 : 0;
+  }
   /// Returns true if the token may follow one insertion. A list of leaves may continue.
   [[nodiscard]] static constexpr bool ends_one(Token const& t) noexcept {
     return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||

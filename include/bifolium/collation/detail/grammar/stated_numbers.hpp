@@ -46,6 +46,11 @@ protected:
     auto item = this->cursor(c.token.from, to);
     check_pieces(item, to);
   }
+  /// Warns if a total that stands before gatherings is not that of the whole formula either.
+  constexpr void check_total_ahead() {
+    if (total_ahead_ != 0 && total_ahead_ != leaves_) warn(Problem::total_contradicts, ahead_from_, ahead_to_, leaves_);
+    total_ahead_ = 0;
+  }
   /// Remembers how many leaves and gatherings there are where a number is stated and gatherings follow.
   constexpr void pass_extent() noexcept {
     leaves_at_extent_ = leaves_, gatherings_at_extent_ = this->gatherings_ + this->gatherings_inserted_;
@@ -53,7 +58,9 @@ protected:
 
 private:
   std::int64_t gatherings_at_extent_{0}; // the same as leaves_at_extent_, of gatherings
-  std::uint32_t told_at_{0};             // where the last number is that was told; 0 for none
+  std::int64_t total_ahead_{0};          // a total before gatherings that it may count; 0 for none
+  std::uint32_t ahead_from_{0}, ahead_to_{0};
+  std::uint32_t told_at_{0}; // where the last number is that was told; 0 for none
 
   /// Warns of a number, which may be looked at twice, once.
   constexpr void tell(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit) {
@@ -211,6 +218,11 @@ private:
     bool const of_formula = stated == leaves_, of_part = stated == leaves_ - leaves_at_extent_;
     bool const of_run = end.goes_on && stated == last_.leaves.total(last_.gatherings); // π² A⁴, 4 leaves, B-K⁸
     if (!of_formula && !of_part && !of_run) {
+      // a total may stand before the last gatherings: π², 82 leaves, A-K⁸
+      if (end.goes_on && !parted && stated > leaves_ && total_ahead_ == 0) {
+        total_ahead_ = stated, ahead_from_ = from, ahead_to_ = end.to;
+        return from;
+      }
       // nobody states a total of 2 for 80 leaves
       if (parted || stated * 8 < leaves_)
         warn(Problem::text_not_read, from, end.to);

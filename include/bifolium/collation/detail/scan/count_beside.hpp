@@ -24,13 +24,13 @@ protected:
     }
     bool const round = c.at(TokenKind::open_round) && !e.count.found();
     if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
-      if (e.count.found() || !e.single || !c.is_flat_figure()) return;
+      if (e.count.found() || !c.is_flat_figure()) return;
     }
     auto const k = c.at(TokenKind::letter) ? c.token.from : c.ahead().from;
     if (is_latin_letter(at(k)) && !is_small(at(k + 1))) return; // no word
     auto p = c;
     if (round) p.take();
-    auto count = take_count_in_words(p, !e.count.found(), e.single);
+    auto count = take_count_in_words(p, !e.count.found(), e.single ? 1 : e.gatherings);
     if (!count.found()) return;
     if (round) {
       if (!p.at(TokenKind::close_round)) return;

@@ -5,8 +5,8 @@
 ///
 ///   count    = terms | "(" , terms , ")" | in words ;
 ///   terms    = figure , { ( "/" | "." | "·" | "," | "-" ) , figure } ;  (* all raised, or all on the line *)
-///   in words = [ "," ] , ( before counts , plurals
-///            | [ "in" | "per" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
+///   in words = [ "," ] , ( before counts , plurals | "of" , number
+///            | [ "in" | "per" | "of" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
 ///
 /// All terms of a count are written in the same notation.
 #pragma once
@@ -63,16 +63,18 @@ public:
     return count;
   }
   /// Takes a leaf count in words: ", in eights"; "in eights and fours"; ", six leaves"; "six leaves each". If there is
-  /// none, takes nothing and returns an empty count. `or_leaves`: forms without "in" are counts too. `single`: the run
-  /// is one gathering, so "6 leaves" in figures may be its count; "6 leaves each" is that of any run.
-  constexpr FoundCount take_count_in_words(TokenCursor& c, bool or_leaves, bool single = false) const {
+  /// none, takes nothing and returns an empty count. `or_leaves`: forms without "in" are counts too, and "of 8". "6 leaves" in
+  /// figures is the count of one gathering, or of each if it is less than two for each of the `gatherings` of the run; "6 leaves
+  /// each" is that of any run.
+  constexpr FoundCount take_count_in_words(TokenCursor& c, bool or_leaves, std::int64_t gatherings = 0) const {
     auto p = c;
     FoundCount count;
     count.from = p.token.from;
     if (p.at(TokenKind::comma)) p.take();
     if (!p.at(TokenKind::letter) && !(or_leaves && p.is_flat_figure())) return {};
     TextCursor words{text_, p.token.from};
-    bool const in = may_begin_counts(words.peek(), words.peek(1)) && take_word_before_counts(words);
+    bool const in = (may_begin_counts(words.peek(), words.peek(1)) && take_word_before_counts(words)) ||
+                    (or_leaves && words.peek() == 'o' && take_word_of_counts(words, "of"));
     if (!in && !or_leaves) return {};
     auto numbered = words;
     auto const number = take_number_in_words(numbered);
@@ -81,7 +83,7 @@ public:
     bool const leaves =
         number && number->value > 0 && number->value <= most_leaves_in_gathering && take_leaves_word(leaved, each);
     CountsRead read;
-    if (leaves && (in || single || each || !(number->figures || number->plural)))
+    if (leaves && (in || each || number->value < 2 * gatherings || gatherings == 1 || !(number->figures || number->plural)))
       read.add(number->value), words = leaved;
     else if (in && number)
       read = take_second_count(numbered, *number, small_letter(at(p.token.from)) == 'a'), words = numbered;

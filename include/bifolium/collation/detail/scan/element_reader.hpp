@@ -5,7 +5,7 @@
 ///
 ///   run  = signature , [ dash , signature ] , [ count ] | signature , count , dash , signature , count
 ///        | "(" , signature , dash , signature , ")" , count | "(" , letter , ")" , dash , signature , [ count ] ;
-///   dash = "-" | blank , ( "to" | "through" ) ;
+///   dash = "-" | "−" | blank , ( "to" | "through" ) ;
 #pragma once
 
 #include <bifolium/collation/detail/scan/count_beside.hpp>
@@ -114,7 +114,13 @@ private:
     }
     if (!own.sound() || own.cycle.size() != 1) d = c;
     bool const counted = d.token.from != c.token.from;
-    if (!take_dash(d)) return true;
+    // A−K⁸: between two marks the sign of a loss is a dash; after a count it takes a leaf away
+    bool const minus = !counted && d.touches(TokenKind::minus) && d.token.style == TokenStyle::line;
+    if (minus)
+      d.take();
+    else if (!take_dash(d))
+      return true;
+    if (minus && d.token.spaced) return true;
     auto const last = take(d);
     if (!last) return true;
     if (counted) { // A⁸-E⁸, where both ends have the same count; 8-6 is alternating counts

@@ -108,14 +108,15 @@ private:
   constexpr void look_for_list(TokenCursor c) {
     for (;;) {
       bool const comma = c.at(TokenKind::comma), joined = is_and(c);
-      if (!comma && !joined) break;
+      bool const blank = !comma && !joined; // A-Z Aa-Zz in fours
+      if (blank && !(c.token.spaced && (c.at(TokenKind::letter) || c.at(TokenKind::figure)))) break;
       if (comma) c.take();
       if (joins_runs(word(c))) c = after_word(c);
       FoundElement e;
       if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from)) || !take_element(c, e)) break;
       if (!e.count.found()) continue;
       bool const figures = !e.count.in_words && !e.said.sound(); // A-C, D⁴, in eights: D alone has its own
-      if (!e.count.sound() || (figures && omitted_ != Omitted::error)) break;
+      if (!e.count.sound() || (figures && (omitted_ != Omitted::error || blank))) break;
       cycle_ = e.said.sound() ? e.said.cycle : leaves_of_count(e);
       shared_until_ = e.end;
       in_figures_ = figures;
