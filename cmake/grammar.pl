@@ -11,7 +11,7 @@ binmode STDERR, ':utf8';
 my $include = shift // die "perl grammar.pl INCLUDE\n";
 # in the order of reading: from the whole to its parts
 my @headers = ((map { "collation/detail/$_" } qw(grammar/grammar.hpp grammar/unplaced_grammar.hpp grammar/format_grammar.hpp grammar/volume_grammar.hpp grammar/appendix_grammar.hpp grammar/unsigned_leaves_grammar.hpp grammar/engraved_grammar.hpp scan/element_reader.hpp scan/count_reader.hpp)),
-    'leaf/counts_in_words.hpp', 'fold/read_gathered.hpp', (map { "collation/detail/$_" } qw(grammar/bracket_grammar.hpp grammar/change_grammar.hpp words/cancel_words.hpp grammar/insertion_grammar.hpp grammar/inserted_run_grammar.hpp scan/leaf_pieces.hpp grammar/lacking_grammar.hpp grammar/identity_grammar.hpp grammar/wanting_grammar.hpp words/blank_words.hpp scan/leaf_reader.hpp
+    'leaf/counts_in_words.hpp', 'fold/read_gathered.hpp', (map { "collation/detail/$_" } qw(grammar/bracket_grammar.hpp grammar/change_grammar.hpp words/cancel_words.hpp grammar/insertion_grammar.hpp grammar/inserted_run_grammar.hpp scan/leaf_pieces.hpp grammar/lacking_grammar.hpp grammar/identity_grammar.hpp grammar/wanting_grammar.hpp grammar/outside_grammar.hpp words/blank_words.hpp scan/leaf_reader.hpp
     grammar/passage_grammar.hpp)), 'leaf/signature_reader.hpp');
 my %explained = (
   'letter' => 'A to Z or a to z', 'Greek letter' => 'α to ω or Α to Ω', 'Cyrillic letter' => 'а to я or А to Я, without Й',

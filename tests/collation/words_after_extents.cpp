@@ -7,7 +7,6 @@
 
 #include <string>
 #include <tuple>
-#include <vector>
 
 using namespace bifolium;
 

@@ -4,7 +4,7 @@
 /// here.
 ///
 ///   plurals  = [ "alternate" | "alternating" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ] ;
-///   before counts = "in" | "per" | "alternately" , [ "in" | "per" ] ;
+///   before counts = "in" | "per" | "par" | "alternately" , [ "in" | "per" ] ;
 ///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
 #pragma once
 

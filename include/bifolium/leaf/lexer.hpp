@@ -5,9 +5,8 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/utf8.hpp>
-#include <bifolium/leaf/detail/characters.hpp>
+#include <bifolium/leaf/detail/token_kinds.hpp>
 #include <bifolium/leaf/markup.hpp>
-#include <bifolium/leaf/token.hpp>
 
 #include <string_view>
 
@@ -40,7 +39,7 @@ public:
     case detail::ByteKind::figure:
       return is_digit(static_cast<char>(after())) ? any() : on_line(TokenKind::figure, from, c - 0U - '0');
     case detail::ByteKind::simple:
-      return on_line(simple_kind(text_[from]), from, c);
+      return on_line(detail::simple_kind(text_[from]), from, c);
     case detail::ByteKind::sign:
       if (after() == '+' || after() == '-' || after() == '/') return any(); // +-, -/+
       return on_line(c == '-' ? TokenKind::dash : TokenKind::plus, from, c);
@@ -87,7 +86,7 @@ private:
       case detail::ByteKind::figure:
         return figure(spaced, from, mode_);
       case detail::ByteKind::simple:
-        return token(simple_kind(text_[at_]), 1, spaced, from, c);
+        return token(detail::simple_kind(text_[at_]), 1, spaced, from, c);
       default:
         if (Token found; special(kind, spaced, from, found)) return found;
       }
@@ -107,42 +106,6 @@ private:
                         std::uint32_t value) noexcept {
     at_ += bytes;
     return {kind, mode_, spaced, from, at_, value};
-  }
-  static constexpr TokenKind simple_kind(char c) noexcept {
-    switch (c) {
-    case '=':
-      return TokenKind::equals;
-    case '/':
-      return TokenKind::slash;
-    case '.':
-      return TokenKind::point;
-    case ',':
-      return TokenKind::comma;
-    case ';':
-      return TokenKind::semicolon;
-    case ':':
-      return TokenKind::colon;
-    case '?':
-      return TokenKind::question;
-    case '$':
-      return TokenKind::dollar;
-    case '(':
-      return TokenKind::open_round;
-    case ')':
-      return TokenKind::close_round;
-    case ']':
-      return TokenKind::close_square;
-    case '\'':
-    case '"':
-      return TokenKind::quote;
-    case '*':
-    case '#':
-    case '@':
-    case '%':
-      return TokenKind::symbol;
-    default:
-      return TokenKind::other;
-    }
   }
   constexpr Token figure(bool spaced, std::uint32_t from, TokenStyle style) noexcept {
     std::uint32_t value = 0;
@@ -273,7 +236,7 @@ private:
     else if (auto const worth = detail::hebrew_letter(c.value); worth != 0)
       found = token(TokenKind::hebrew, 2, spaced, from, static_cast<std::uint32_t>(worth));
     else
-      found = token(high_kind(c.value), c.bytes, spaced, from, c.value);
+      found = token(detail::high_kind(c.value), c.bytes, spaced, from, c.value);
     return true;
   }
   /// Reads a number in raised digits, ⁸, whose first digit is at the position of the lexer.
@@ -296,15 +259,6 @@ private:
       at_ += c.bytes;
     }
     return {TokenKind::figure, TokenStyle::lowered, spaced, from, at_, value};
-  }
-  static constexpr TokenKind high_kind(char32_t c) noexcept {
-    if (is_dash(c)) return TokenKind::dash;
-    if (c == 0x2212) return TokenKind::minus;
-    if (c == 0xB1 || c == 0x2213) return TokenKind::plus_minus;
-    if (c == 0xB7) return TokenKind::point;
-    if (c == 0x2044) return TokenKind::slash;
-    if (is_quotation_mark(c)) return TokenKind::quote;
-    return detail::is_signature_symbol(c) ? TokenKind::symbol : TokenKind::other;
   }
 };
 

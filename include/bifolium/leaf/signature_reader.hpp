@@ -85,7 +85,9 @@ private:
       c.take(), c.take();
       return text_mark(Mark::symbol, t.from, t.from + 2, t.from + 2, 1);
     case TokenKind::symbol:
-      return symbol(c, 1, level);
+    case TokenKind::other:
+      if (auto const close = detail::closing_bracket(t.value); close != 0) return in_other_brackets(c, close);
+      return t.is(TokenKind::symbol) ? symbol(c, 1, level) : fail(Problem::no_signature, t.from);
     case TokenKind::plus:
       return level == Level::anything ? symbol(c, 1, level) : fail(Problem::no_signature, t.from);
     case TokenKind::malformed:

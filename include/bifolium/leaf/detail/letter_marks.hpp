@@ -75,10 +75,11 @@ protected:
       return t.to;
     }
     if (!t.is(TokenKind::letter)) return 0;
-    auto const first = t.to - 1; // a caret may come before the letter
-    auto const word = text_.substr(first, 3);
-    auto const pair = word.substr(0, 2);
-    auto const size = pair == "pi" || pair == "Pi" ? 2U : word == "chi" || word == "Chi" ? 3U : 0U;
+    auto const first = t.to - 1;                  // a caret may come before the letter
+    auto const initial = small_letter(at(first)); // most letters are others, and most texts have no pi
+    auto const size = initial == 'p' && at(first + 1) == 'i'                           ? 2U
+                      : initial == 'c' && at(first + 1) == 'h' && at(first + 2) == 'i' ? 3U
+                                                                                       : 0U;
     if (size == 0 || is_small(at(first + size))) return 0;
     chi = size == 3;
     for (auto k = 0U; k < size; ++k) c.take();

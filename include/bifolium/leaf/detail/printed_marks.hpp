@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Reads marks of gatherings that are neither letters nor one symbol: marks made of parentheses, marks in parentheses,
-/// and marks in quotation marks, which are stored as they were printed.
+/// and marks in quotation marks, which are stored as they were printed. Beside them, letters in brackets that are not square.
 #pragma once
 
 #include <bifolium/leaf/detail/letter_marks.hpp>
@@ -36,6 +36,22 @@ constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) no
   return !next.spaced && next.is(TokenKind::figure) ? end + 1 - from : 0;
 }
 
+/// Returns the sign that closes a bracket of another form than square ones, or 0 if the sign opens none.
+[[nodiscard]] [[nodiscard]] constexpr std::uint32_t closing_bracket(std::uint32_t open) noexcept {
+  switch (open) {
+  case '{':
+    return '}';
+  case 0x2329: // 〈E〉
+    return 0x232A;
+  case 0x27E8: // ⟨E⟩
+    return 0x27E9;
+  case 0x3008:
+    return 0x3009;
+  default:
+    return 0;
+  }
+}
+
 /// Reads )( and similar marks, symbols and letters in parentheses, and any mark in quotation marks.
 class PrintedMarks : public LetterMarks {
 public:
@@ -53,6 +69,21 @@ protected:
     if (multiple > 1) end = from + size, repeated = 1;
     c = TokenCursor{text_, end};
     return text_mark(Mark::symbol, from, from + size, end, multiple > 1 ? multiple : repeated);
+  }
+  /// Reads {E} and ⟨E⟩, in which some catalogues have a signature that is inferred: [E].
+  constexpr FoundSignature in_other_brackets(TokenCursor& c, std::uint32_t close) const noexcept {
+    auto const open = c.token.from;
+    auto p = c;
+    p.take();
+    if (!p.touches(TokenKind::letter) || p.token.raised()) return fail(Problem::no_signature, open);
+    auto found = letters(p);
+    if (!found || !(p.touches(TokenKind::other) || p.touches(TokenKind::symbol)) || p.token.value != close)
+      return fail(Problem::no_signature, open);
+    found.end = p.token.to;
+    found.inferred = true;
+    p.take();
+    c = p;
+    return found;
   }
   /// Reads a symbol printed in parentheses, (*) and (**), or (: and (:).
   constexpr FoundSignature in_parentheses(TokenCursor& c) const noexcept {

@@ -10,7 +10,7 @@
 ///           | ( "F" | "Q" | "O" | "D" ) , [ "°" ] , ":" ;
 #pragma once
 
-#include <bifolium/collation/detail/grammar/wanting_grammar.hpp>
+#include <bifolium/collation/detail/grammar/outside_grammar.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_gathered.hpp>
 #include <bifolium/leaf/formula_heading.hpp>
@@ -20,9 +20,9 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-template <class Sink> class FormatGrammar : protected WantingGrammar<Sink> {
+template <class Sink> class FormatGrammar : protected OutsideGrammar<Sink> {
 protected:
-  using Base = WantingGrammar<Sink>;
+  using Base = OutsideGrammar<Sink>;
   using Base::Base;
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::begins;

@@ -6,7 +6,7 @@
 ///   total       = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "f." | "Bl." ) , [ separator | ":" ]
 ///               , [ heading ] , [ format ] ;
 ///   part        = [ volume | appendix ] , { element | separator } ;            (* ";" and a volume begin a part *)
-///   separator   = "," | "." | ";" | joint of runs ;
+///   separator   = "," | "." | ";" | "|" | "/" | joint of runs ;
 ///   joint of runs = "and" | "und" | "et" | "ed" | "en" | "og" | "och" | "e" | "y" | "u." | "&" | "+" | "then"
 ///               | "followed by" | "dann" | "puis" | "poi" ;         (* between two runs *)
 ///   element     = run | unsigned | empty | group | changes | outside | identity | imperfect | unplaced | equation
@@ -139,7 +139,7 @@ private:
     separated_ = !begun();
     auto const from = c_.token.from;
     int points = 0;
-    for (; is_separator(c_.token); c_.take()) {
+    for (; is_separator(c_.token) || this->is_stroke(separated_); c_.take()) {
       part_ = part_ || c_.at(TokenKind::semicolon);
       points = c_.at(TokenKind::point) ? points + 1 : 0;
       separated_ = true;
@@ -165,6 +165,7 @@ private:
       if (is_digit(at(t.to)) && this->leaves_before()) return !failed_;
       if (failed_) return false;
       if (begun() && is_extent(c_)) return rest(false);
+      if (begun() && at(t.to) == 'i' && this->half_sheets()) return true;
       return this->volume() || (!failed_ && this->bracket());
     case TokenKind::equals:
       return equation();
@@ -205,6 +206,7 @@ private:
       return separated_ && begins_prose(from) ? rest(true) : fail(Problem::unknown_mark, from, from + 12);
     if (!is_latin_letter(next) && next != '.') return this->gathering();
     if (begun() && is_extent(c_)) return rest(false);
+    if (is_small(next) && !begun() && this->pages_before()) return true;
     if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
       return this->misread_bracket();
     if (begun() && separated_ && this->is_title_page(from)) return rest(true);
@@ -214,11 +216,13 @@ private:
     auto c = cursor(end);
     auto const count = take_count(c, dialect_.flat_counts);
     if (begun() && (w == "plus" || w == "with" || joins_runs(w)) && is_extent(cursor(end))) return rest(false);
+    if (at(from) == 'i' && begun() && this->half_sheets()) return true;
     if (begun() && this->is_and(c_)) return c_ = cursor(end), true;
     if (begun() && (this->joining_phrase() || this->appendix())) return true;
     if (begun() && this->is_labelled_prose()) return rest(true);
     // fehlt A1: a word of loss begins words about the copy, also without a comma
-    bool const loss = begun() && absence_word(w).before && after_word(c_).token.kind > TokenKind::end &&
+    bool const exception = w == "except" || w == "excepting"; // in fours except K, which has two
+    bool const loss = begun() && (absence_word(w).before || exception) && after_word(c_).token.kind > TokenKind::end &&
                       !is_separator(after_word(c_).token);
     if (begun() && (separated_ || loss) && !count.found()) return rest(true);
     if (w.size() >= 3 && count.sound()) return this->named(end, count);

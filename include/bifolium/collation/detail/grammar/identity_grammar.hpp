@@ -2,7 +2,7 @@
 /// Reads leaves that are said to be the same as other leaves: [=B2], (A8=π1), (−A4, =χ1?). A list names several:
 /// [=L4.5].
 ///
-///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;
+///   identity = [ leaf ] , "=" , same | "[=" , same , "]" | "(=" , same , ")" ;
 ///   same     = leaf , { ( "." | "," ) , leaf } ;
 #pragma once
 
@@ -22,7 +22,7 @@ protected:
   /// Takes = or [=. Returns false if there is neither.
   constexpr bool take_equals(ChangeState& s, bool& bracket) const {
     auto c = s.c;
-    bracket = c.at(TokenKind::open_square);
+    bracket = c.at(TokenKind::open_square) || c.at(TokenKind::open_round); // A3+χ1(=H8)
     if (bracket) c.take();
     if (!c.at(TokenKind::equals)) return false;
     c.take();
@@ -84,7 +84,8 @@ private:
     return true;
   }
   constexpr bool end_of_identity(ChangeState& s, std::uint32_t from, bool bracket) {
-    bool const closed = s.c.at(TokenKind::close_square) && (bracket || !s.c.token.spaced);
+    bool const round = bracket && s.c.at(TokenKind::close_round);
+    bool const closed = round || (s.c.at(TokenKind::close_square) && (bracket || !s.c.token.spaced));
     if (bracket && !closed) return fail(Problem::bracket_not_closed, from, s.c.token.from);
     if (closed) s.c.take();
     bool const range = s.c.touches(TokenKind::dash) && !s.c.ahead().spaced;            // =a-c⁴

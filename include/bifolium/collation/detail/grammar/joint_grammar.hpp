@@ -15,6 +15,16 @@ protected:
   using Base::Base;
   using Base::begun, Base::last_, Base::dialect_, Base::alphabet_, Base::c_, Base::cursor, Base::take_element;
 
+  /// Returns true for a stroke between gatherings: A-K⁸ | L⁴; A-K⁸ / a-b⁸. `separated`: another was directly before.
+  [[nodiscard]] constexpr bool is_stroke(bool separated) const {
+    auto const& t = c_.token;
+    if (!(t.is(TokenKind::slash) || t.is(TokenKind::other)) || !begun() || t.style != TokenStyle::line) return false;
+    if (t.is(TokenKind::slash)) {
+      auto const next = c_.ahead();
+      return t.value == '/' && (t.spaced || separated) && (next.spaced || next.is(TokenKind::slash));
+    }
+    return t.value == '|';
+  }
   /// Takes & between two runs: A-C⁸ & D⁶, A-K⁸ & a-b⁸. Returns false if & is a signature, as after the last letter of an
   /// alphabet.
   constexpr bool joining_sign() {

@@ -3,7 +3,7 @@
 /// warning if they look like a change. There is none for "K8 blank" and for words that do not concern the leaves.
 #pragma once
 
-#include <bifolium/collation/detail/grammar/words_of_gatherings.hpp>
+#include <bifolium/collation/detail/grammar/added_leaves.hpp>
 #include <bifolium/collation/detail/words/change_signs.hpp>
 #include <bifolium/collation/detail/words/stored_words.hpp>
 #include <bifolium/collation/detail/words/words_of_change.hpp>
@@ -13,9 +13,9 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-template <class Sink> class NoteGrammar : protected WordsOfGatherings<Sink> {
+template <class Sink> class NoteGrammar : protected AddedLeaves<Sink> {
 protected:
-  using Base = WordsOfGatherings<Sink>;
+  using Base = AddedLeaves<Sink>;
   using Base::Base;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::cursor, Base::word,
       Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within, Base::letters_,

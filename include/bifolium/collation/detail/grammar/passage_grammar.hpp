@@ -60,6 +60,37 @@ protected:
     c_ = cursor(end.to);
     return true;
   }
+  /// Reads pages before the first gathering, 8°. pp. [i-viii] 1-128: π⁴ A-H⁸, up to a colon. Returns false if there are none.
+  constexpr bool pages_before() {
+    if (!this->is_pagination(c_)) return false;
+    auto c = c_;
+    auto const from = c.token.from;
+    for (; !c.at(TokenKind::colon); c.take())
+      if (c.ended() || c.token.raised() || c.at(TokenKind::semicolon)) return false;
+    auto const to = this->before_blanks(c.token.from);
+    if (!c.ahead().spaced) return false;
+    c.take();
+    if (c.ended()) return false;
+    sink_.tail(from, to);
+    sink_.passage(Passage::Kind::pagination, from, to);
+    c_ = c;
+    return true;
+  }
+  /// Reads "in half-sheets" after the gatherings, also in brackets: 12°: A-L⁶ in half-sheets. Each gathering is then half a sheet, which is
+  /// compared with them. Returns false if there are no such words, or the format does not say how many leaves these are.
+  constexpr bool half_sheets() {
+    bool const square = c_.at(TokenKind::open_square);
+    auto const in = square ? cursor(c_.token.to) : c_;
+    if (word(in) != "in" || this->leaves_to_sheet_ < 2) return false;
+    TextCursor words{text_, after_word(in).token.from};
+    if (!take_half_sheet(words) || (square && !words.take(']'))) return false;
+    auto const from = c_.token.from, to = static_cast<std::uint32_t>(words.at());
+    Cycle const leaves{this->leaves_to_sheet_ / 2};
+    if (!this->has_gathering_of(leaves)) warn(Problem::gathered_otherwise, from, to);
+    sink_.gathered(leaves);
+    c_ = cursor(to);
+    return true;
+  }
   /// Reads a statement of signing without brackets, A-K⁸; $4 signed (−A3), up to a semicolon, a full stop before a
   /// blank, a statement of pages, or gatherings.
   constexpr bool signing() {
@@ -140,6 +171,7 @@ private:
     if (c.at(TokenKind::plus)) return Passage::Kind::plates;
     if (!c.is_flat_figure()) return Passage::Kind::prose;
     c.take();
+    static_cast<void>(this->take_correction(c, 0));
     if (bracket && c.at(TokenKind::close_square)) c.take();
     auto const w = word(c);
     if (w == "p" || w == "pp") return Passage::Kind::pagination;

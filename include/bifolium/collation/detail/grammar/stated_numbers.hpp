@@ -198,9 +198,10 @@ private:
     auto p = c;
     if (p.at(TokenKind::open_square)) p.take();
     if (!p.is_flat_figure()) return -1;
-    std::int64_t const stated = p.token.value;
+    auto const printed = p.token.value;
     p.take();
     if (p.at(TokenKind::close_square)) p.take();
+    std::int64_t const stated = this->take_correction(p, printed); // 192 [i.e. 184] leaves
     static_cast<void>(this->take_adjectives(p));
     if (auto const w = word(p); w == "numbered" || w == "numb" || w == "foliated") p = after_word(p);
     if (p.touches(TokenKind::point)) p.take();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads changes that are written in words, (M8 blank and wanting), or without parentheses, A⁸ −A8, A⁸ A3 ±. There is
-/// always a warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
+/// Reads changes that are written in words: (M8 blank and wanting). There is always a warning, since the words may mean that
+/// one copy lacks the leaf.
 ///
 ///   wanting = [ "?" ] , ( leaf , { join , leaf } | counted from the end ) , is wanting
 ///           | ( loss word | wanting word ) , [ [ "the" ] , blank word ] , ( counted from the end , [ blank word ] , [ leaf ]
@@ -10,8 +10,6 @@
 ///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | is )
 ///              , { is wanting } ;
 ///   wanting word = "want" | "wants" | "wanting" | "lack" | "lacks" | "lacking" ;
-///   outside = ( "−" | "-" | "±" | loss word | wanting word ) , ( leaf | range ) , { joint , ( leaf | range ) }
-///           | leaf , "±" | "±" ;
 ///
 /// Leaves that are deleted already may be named again in words: A⁴(−A1) B-C⁴; lacking A1, presumably blank. This is kept as
 /// a note; where the words name others too, lacking A1, B2, these are deleted. (common practice, no source)
@@ -75,33 +73,27 @@ protected:
       this->note(found.blank_from, found.blank_to, ChangeForm::Separator::comma, this->deleted_before(s));
     return true;
   }
-  /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns
-  /// false if there is none.
-  constexpr bool change_outside() {
-    auto const from = c_.token.from;
-    auto const to = end_of_change();
-    if (to == 0) return false;
-    if (c_.at(TokenKind::letter)) {
-      auto const end = end_of_remark(to);
-      auto const leaves = after(c_, word(c_), end);
-      // lacking K8 blank, lacking leaf K8: changes() does not know such words
-      bool const words = end != to || after_leaf_word(leaves, end).token.from != leaves.token.from;
-      if (this->leaves_wanting(from, end, !words, words) || this->failed_) return c_ = cursor(end), !this->failed_;
-    }
-    warn(Problem::change_outside_parentheses, from, to);
-    c_ = cursor(to);
-    return this->changes(from, to);
-  }
 
-  /// Returns the position after words about blank leaves, which may follow a comma: lacking A1, presumably blank.
-  [[nodiscard]] constexpr std::uint32_t end_of_remark(std::uint32_t to) const {
-    auto c = cursor(to);
-    if (c.at(TokenKind::comma)) c.take();
-    for (auto w = word(c); is_blank_word(w) || is_doubting_word(w) || is_linking_word(w); w = word(c)) {
-      to = c.token.from + static_cast<std::uint32_t>(w.size());
-      c = cursor(to);
-    }
-    return to;
+  /// Returns the cursor after the word at its position.
+  [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
+    return cursor(c.token.from + w.size(), end);
+  }
+  /// Returns the cursor after "leaf" or "the leaves", if the name of a leaf follows: lacking leaves A1, B2.
+  [[nodiscard]] constexpr TokenCursor after_leaf_word(TokenCursor const& begin, std::uint32_t end) const {
+    auto c = begin;
+    if (word(c) == "the") c = after(c, word(c), end);
+    auto const w = word(c);
+    if (w != "leaf" && w != "leaves") return begin;
+    c = after(c, w, end);
+    return leaf_name(c, end).leaf > 0 ? c : begin;
+  }
+  /// Returns true if a leaf of the book is named at the cursor and only a blank stands before it: lacking A1 B2.
+  [[nodiscard]] constexpr bool is_leaf_beside(TokenCursor const& c, std::uint32_t end) {
+    if (!c.token.spaced || c.token.raised() || c.is_flat_figure()) return false;
+    auto const name = leaf_name(c, end);
+    if (!name.found || !name.gathering_named || name.leaf < 1) return false;
+    auto const of = this->find(name.key);
+    return of && name.leaf <= of->leaves;
   }
 
 private:
@@ -139,10 +131,6 @@ private:
       if (!is_deleted(found.all[i])) return false;
     return found.all.size() > 0;
   }
-  /// Returns the cursor after the word at its position.
-  [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
-    return cursor(c.token.from + w.size(), end);
-  }
   /// Takes "the blank" before the leaves: lacks the blank K8.
   constexpr void take_blank_before(Wanting& found, std::uint32_t end) const {
     auto c = found.c;
@@ -154,15 +142,6 @@ private:
     c = after(c, w, end);
     auto const leaf = word(c);
     found.c = leaf == "leaf" || leaf == "leaves" ? after(c, leaf, end) : c;
-  }
-  /// Returns the cursor after "leaf" or "the leaves", if the name of a leaf follows: lacking leaves A1, B2.
-  [[nodiscard]] constexpr TokenCursor after_leaf_word(TokenCursor const& begin, std::uint32_t end) const {
-    auto c = begin;
-    if (word(c) == "the") c = after(c, word(c), end);
-    auto const w = word(c);
-    if (w != "leaf" && w != "leaves") return begin;
-    c = after(c, w, end);
-    return leaf_name(c, end).leaf > 0 ? c : begin;
   }
   /// Takes "last leaf" or "last two leaves"; after "lacks" also "final blank leaf K8", where the leaf that is named is
   /// meant. Returns false if there is no such text.
@@ -207,14 +186,6 @@ private:
       c = next;
     }
   }
-  /// Returns true if a leaf of the book is named at the cursor and only a blank stands before it: lacking A1 B2.
-  [[nodiscard]] constexpr bool is_leaf_beside(TokenCursor const& c, std::uint32_t end) {
-    if (!c.token.spaced || c.token.raised() || c.is_flat_figure()) return false;
-    auto const name = leaf_name(c, end);
-    if (!name.found || !name.gathering_named || name.leaf < 1) return false;
-    auto const of = this->find(name.key);
-    return of && name.leaf <= of->leaves;
-  }
   /// Takes the words after the leaves. Returns true if they say that the leaves are wanting, and perhaps blank.
   constexpr bool take_words(Wanting& found, std::uint32_t end, bool wanting) const {
     std::uint32_t both = 0; // where "both" stands, directly before
@@ -245,71 +216,6 @@ private:
       if (perhaps && c.touches(TokenKind::point)) c.take();                            // prob.
     }
     return wanting;
-  }
-  /// Returns the position after a change that begins at the cursor, or 0 if there is none.
-  [[nodiscard]] constexpr std::uint32_t end_of_change() {
-    auto const t = c_.token;
-    auto const lost = t.is(TokenKind::letter) && may_begin_loss(t.from) ? word(c_) : std::string_view{};
-    bool const loss_word = ChangeSigns::is_loss_before(lost) && c_.token.spaced;
-    if (t.kind <= TokenKind::symbol && !loss_word && (!t.is(TokenKind::letter) || !this->has_cancel_sign())) return 0;
-    auto const size = static_cast<std::uint32_t>(text_.size());
-    if (t.is(TokenKind::plus_minus) && t.spaced) {
-      auto const next = c_.ahead();
-      if (next.spaced || next.is(TokenKind::end) || is_separator(next)) return t.to;
-    }
-    auto c = loss_word ? after_leaf_word(cursor(t.from + lost.size()), size) : c_;
-    bool const sign = loss_word || (is_loss(t) && t.spaced && !t.raised());
-    if (sign && !loss_word)
-      c.take();
-    else if (!sign && !t.is(TokenKind::letter))
-      return 0;
-    auto const name = leaf_name(c, size);
-    if (!name.found || !name.gathering_named || name.leaf < 1) return 0;
-    auto const target = this->find(name.key);
-    if (!target || name.leaf > target->leaves) return 0;
-    auto const end = cursor(name.end);
-    if (!sign) return end.at(TokenKind::plus_minus) && ChangeSigns::sign_follows(end) ? end.token.to : 0; // A3 ±
-    return end_of_leaves(name, *target, loss_word);
-  }
-  /// Returns the position after a list of leaves that begins with this one: E7,8; E7 & 8; E7-8; E7, F2. A number alone
-  /// belongs to the list if it touches the comma, or after "and"; a leaf with its name, if the book has its gathering.
-  /// `in_words`: after a word of loss the comma may be left out.
-  [[nodiscard]] constexpr std::uint32_t end_of_leaves(NamedLeaf name, Target target, bool in_words) {
-    auto const size = static_cast<std::uint32_t>(text_.size());
-    for (auto to = name.end;;) {
-      auto c = cursor(to);
-      if (auto const last = this->range_end(c, size, name); last.found && last.leaf <= target.leaves)
-        to = last.end, c = cursor(to);
-      bool const touching = c.touches(TokenKind::comma) || c.touches(TokenKind::point);
-      bool const conjoined = !c.at(TokenKind::comma) && !c.at(TokenKind::point);
-      if (!touching && !c.token.spaced) return to;
-      if (!this->take_joint(c, size) && !(in_words && is_leaf_beside(c, size))) return to;
-      bool const close = touching && !c.token.spaced;
-      auto const next = leaf_name(c, size);
-      if (!next.found || next.whole || next.leaf < 1) return to;
-      if (next.gathering_named) {
-        auto const found = this->find(next.key);
-        if (!found || !c.token.spaced) return to;
-        target = *found;
-      } else if (!close && !(conjoined && c.token.spaced))
-        return to;
-      if (auto const after = cursor(next.end); next.leaf > target.leaves || !ends_list(after))
-        return close ? next.end : to;
-      auto const key = name.key;
-      name = next;
-      if (!next.gathering_named) name.gathering_named = true, name.key = key;
-      to = next.end;
-    }
-  }
-  /// Returns true if what follows does not go on with words about another thing: & 2 unsigned leaves.
-  [[nodiscard]] constexpr bool ends_list(TokenCursor const& c) const {
-    auto const w = word(c);
-    return w.size() < 2 || w == "and" || this->is_range_word(w) || is_blank_word(w) || is_linking_word(w) ||
-           is_doubting_word(w) || !this->is_word(c.token.from);
-  }
-  /// Returns true if one of the words of loss can begin at this byte: most letters outside parentheses are marks.
-  [[nodiscard]] constexpr bool may_begin_loss(std::uint32_t i) const noexcept {
-    return (at(i) == 'l' || at(i) == 'm' || at(i) == 'w') && is_small(at(i + 1)) && is_small(at(i + 2));
   }
 };
 

@@ -3,16 +3,16 @@
 /// a blank (D ⁸), after a colon (A:8), in parentheses (A-D (8/4)), or in words (A-D, in fours).
 #pragma once
 
-#include <bifolium/collation/detail/scan/formula_cursor.hpp>
+#include <bifolium/collation/detail/scan/bracket_cursor.hpp>
 #include <bifolium/collation/detail/scan/found_element.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class CountBeside : protected FormulaCursor {
+class CountBeside : protected BracketCursor {
 protected:
-  using FormulaCursor::FormulaCursor;
+  using BracketCursor::BracketCursor;
 
   /// Takes a leaf count in words after the run: A (four leaves). After a count in figures it is kept beside that one: in
   /// A-H3, in fours, the 3 is the last leaf that is signed, but in B-I8 K4, in eights, the words are said of most

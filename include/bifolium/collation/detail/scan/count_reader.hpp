@@ -83,7 +83,8 @@ public:
     bool const leaves =
         number && number->value > 0 && number->value <= most_leaves_in_gathering && take_leaves_word(leaved, each);
     CountsRead read;
-    if (leaves && (in || each || number->value < 2 * gatherings || gatherings == 1 || !(number->figures || number->plural)))
+    if (leaves &&
+        (in || each || number->value < 2 * gatherings || gatherings == 1 || !(number->figures || number->plural)))
       read.add(number->value), words = leaved;
     else if (in && number)
       read = take_second_count(numbered, *number, small_letter(at(p.token.from)) == 'a'), words = numbered;
