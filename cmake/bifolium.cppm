@@ -177,6 +177,7 @@ module;
 #include <bifolium/imposition/static_impose.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/leaf/alphabet.hpp>
+#include <bifolium/leaf/book_nouns.hpp>
 #include <bifolium/leaf/counts_in_words.hpp>
 #include <bifolium/leaf/cycle.hpp>
 #include <bifolium/leaf/formula_heading.hpp>
@@ -739,6 +740,7 @@ using bifolium::is_small;
 using bifolium::is_space;
 using bifolium::is_substitute;
 using bifolium::is_title_page_word;
+using bifolium::is_unit_of_leaves;
 using bifolium::is_wanting_word;
 using bifolium::is_word_before_counts;
 using bifolium::judge;

@@ -14,7 +14,7 @@ my $fields_only = (shift // '') eq '--fields';
 
 # Headers for whoever reads texts of his own, fits the model anew or draws pictures of his own: their types are passed over.
 my %passed_over = map { ("bifolium/$_.hpp" => 1) } qw(fwd formatter book/weight_counts core/character_references core/text_cursor
-  core/utf8 drawing/svg evidence/paper_counts evidence/parameters evidence/ranked_formats leaf/counts_in_words leaf/found_signature
+  core/utf8 drawing/svg evidence/paper_counts evidence/parameters evidence/ranked_formats leaf/book_nouns leaf/counts_in_words leaf/found_signature
   leaf/leaf_words leaf/lexer leaf/markup leaf/signature_key leaf/signature_reader leaf/token leaf/token_cursor);
 my %nothing = map { $_ => 1 } qw(BIFOLIUM_LIFETIMEBOUND BIFOLIUM_INLINE noexcept explicit inline virtual override mutable);
 my @types; # each: name, header, words, rows of [name, type, words, kind], is it a class with something private

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Words about leaves: common practice, no source.
+#include <bifolium/leaf/book_nouns.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 
 #include "check.hpp"
@@ -119,4 +120,11 @@ TEST_CASE("half-sheets in their spellings") {
     CHECK(!take_half_sheet(cursor));
     CHECK(cursor.at() == 0);
   }
+}
+
+TEST_CASE("words that count the leaves of a book after a number") {
+  for (auto const* word : {"leaves", "ll", "ff", "Bl", "Blatt", "cc", "carte", "hojas", "h", "feuillets", "fols"})
+    CHECK(is_unit_of_leaves(word));
+  for (auto const* word : {"", "bl", "A", "p", "pp", "pages", "leave", "quires", "c", "title"})
+    CHECK(!is_unit_of_leaves(word)); // bl. is "blank"
 }

@@ -68,6 +68,8 @@ template <std::size_t N>
       return true;
   return false;
 }
+} // namespace detail
+
 /// Returns true for a word with which catalogues count the leaves of a book, after a number: 80 leaves, 80 ll., 80 Bl.
 [[nodiscard]] constexpr bool is_unit_of_leaves(std::string_view word) noexcept {
   if (word.empty()) return false;
@@ -81,12 +83,11 @@ template <std::size_t N>
   default:
     return false;
   }
-  for (auto const& row : leaf_noun_rows)
-    if (row.word[0] == word[0] && (row.uses & static_cast<unsigned>(NounUse::extent)) != 0 && word == row.word)
+  for (auto const& row : detail::leaf_noun_rows)
+    if (row.word[0] == word[0] && (row.uses & static_cast<unsigned>(detail::NounUse::extent)) != 0 && word == row.word)
       return true;
   return false;
 }
 
-} // namespace detail
 } // namespace v0
 } // namespace bifolium
