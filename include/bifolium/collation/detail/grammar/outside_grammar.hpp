@@ -16,7 +16,7 @@ template <class Sink> class OutsideGrammar : protected WantingGrammar<Sink> {
 protected:
   using Base = WantingGrammar<Sink>;
   using Base::Base;
-  using Base::warn, Base::text_, Base::at, Base::cursor, Base::word, Base::leaf_name, Base::c_, Base::after,
+  using Base::warn, Base::text_, Base::at, Base::cursor, Base::word, Base::leaf_name, Base::c_, Base::past_word,
       Base::after_leaf_word, Base::is_leaf_beside;
 
   /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns
@@ -27,7 +27,7 @@ protected:
     if (to == 0) return false;
     if (c_.at(TokenKind::letter)) {
       auto const end = end_of_remark(to);
-      auto const leaves = after(c_, word(c_), end);
+      auto const leaves = past_word(c_, word(c_), end);
       // lacking K8 blank, lacking leaf K8: changes() does not know such words
       bool const words = end != to || after_leaf_word(leaves, end).token.from != leaves.token.from;
       if (this->leaves_wanting(from, end, !words, words) || this->failed_) return c_ = cursor(end), !this->failed_;

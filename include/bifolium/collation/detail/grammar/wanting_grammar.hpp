@@ -39,7 +39,7 @@ protected:
     if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
     bool const lacks = ChangeSigns::is_loss_before(word(found.c)); // lacks the last leaf
     if (lacks) {
-      found.c = after(found.c, word(found.c), end), take_blank_before(found, end);
+      found.c = past_word(found.c, word(found.c), end), take_blank_before(found, end);
       auto const leaves = after_leaf_word(found.c, end);
       listed = listed || leaves.token.from != found.c.token.from;
       found.c = leaves;
@@ -75,16 +75,16 @@ protected:
   }
 
   /// Returns the cursor after the word at its position.
-  [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
+  [[nodiscard]] constexpr TokenCursor past_word(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
     return cursor(c.token.from + w.size(), end);
   }
   /// Returns the cursor after "leaf" or "the leaves", if the name of a leaf follows: lacking leaves A1, B2.
   [[nodiscard]] constexpr TokenCursor after_leaf_word(TokenCursor const& begin, std::uint32_t end) const {
     auto c = begin;
-    if (word(c) == "the") c = after(c, word(c), end);
+    if (word(c) == "the") c = past_word(c, word(c), end);
     auto const w = word(c);
     if (w != "leaf" && w != "leaves") return begin;
-    c = after(c, w, end);
+    c = past_word(c, w, end);
     return leaf_name(c, end).leaf > 0 ? c : begin;
   }
   /// Returns true if a leaf of the book is named at the cursor and only a blank stands before it: lacking A1 B2.
@@ -134,14 +134,14 @@ private:
   /// Takes "the blank" before the leaves: lacks the blank K8.
   constexpr void take_blank_before(Wanting& found, std::uint32_t end) const {
     auto c = found.c;
-    if (word(c) == "the") c = after(c, word(c), end);
+    if (word(c) == "the") c = past_word(c, word(c), end);
     auto const w = word(c);
     if (!is_blank_word(w)) return;
     found.blank_from = c.token.from;
     found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
-    c = after(c, w, end);
+    c = past_word(c, w, end);
     auto const leaf = word(c);
-    found.c = leaf == "leaf" || leaf == "leaves" ? after(c, leaf, end) : c;
+    found.c = leaf == "leaf" || leaf == "leaves" ? past_word(c, leaf, end) : c;
   }
   /// Takes "last leaf" or "last two leaves"; after "lacks" also "final blank leaf K8", where the leaf that is named is
   /// meant. Returns false if there is no such text.
@@ -211,7 +211,7 @@ private:
       }
       both = both_of_them ? c.token.from : 0;
       wanting = wanting || gone;
-      c = after(c, w, end);
+      c = past_word(c, w, end);
       if (blank && c.touches(TokenKind::point)) found.blank_to = c.token.to, c.take(); // bl.
       if (perhaps && c.touches(TokenKind::point)) c.take();                            // prob.
     }
