@@ -108,6 +108,8 @@ protected:
     if (!p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
     auto const end = p.token.to;
     p.take();
+    bool const counted = p.touches(TokenKind::figure) || p.touches(TokenKind::dash);
+    if (kind == TokenKind::plus && !counted) return fail(Problem::no_signature, from); // (+)(2 adds a leaf of )(
     c = p;
     return text_mark(Mark::symbol, from, end, end, 1);
   }
