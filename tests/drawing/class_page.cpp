@@ -206,3 +206,17 @@ TEST_CASE("a formula gets the sheets of its gatherings, or none where it has no 
 TEST_CASE("text of a page cannot end its data") {
   CHECK(detail::json_text("a\"\\</script>\n") == "\"a\\\"\\\\\\u003c/script>\\u000a\""); // RFC 8259, section 7
 }
+
+TEST_CASE("the paper of a page has the shape of the chancery sheet") { // the Bologna stone, 1389: 315 x 450 mm
+  for (auto const attested : {schemes::folio, schemes::quarto, schemes::octavo, schemes::duodecimo}) {
+    auto const page = *class_page(attested.scheme());
+    auto const named = page.find("aria-label=\"The sheet as paper\"");
+    REQUIRE(named != std::string::npos);
+    double width{}, height{};
+    auto const box = page.rfind("viewBox=\"0 0 ", named);
+    REQUIRE(std::sscanf(page.c_str() + box, "viewBox=\"0 0 %lf %lf", &width, &height) == 2);
+    width -= 4, height -= 4; // the border on each side
+    bool const upright = attested.scheme().sheet(0).long_side == Axis::far_near;
+    CHECK((upright ? height / width : width / height) == doctest::Approx(450.0 / 315).epsilon(0.0005));
+  }
+}
