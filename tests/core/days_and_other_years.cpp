@@ -42,6 +42,12 @@ TEST_CASE("a day before die, mensis and the month is not a part of the year") {
         for (std::string const month : {"Maii", "Iunii", "Iulii", "Nouembris", "Martij"})
           for (std::string const stop : {". ", " "})
             check_year_before_day(numeral + stop + day + ". " + word + month, year);
+  for (auto const& [numeral, year] : years) // words shortened with a full stop, and those of other languages
+    for (std::string const day : {"V", "X"})
+      for (std::string const word :
+           {"mens. ", "mens ", "die mens. ", "dies mens. ", "jour de ", "jour du mois de ", "Tag des ", "di "})
+        for (std::string const stop : {". ", " "})
+          check_year_before_day(numeral + stop + day + ". " + word + "Maii", year);
   // full stops alone part the day as they part the numeral
   for (std::string const day : {"I", "II", "V", "IX"})
     for (std::string const word : {"die ", "die mensis ", "mensis "})
