@@ -344,6 +344,14 @@ TEST_CASE("other words for lacking and for an exception") {
   check_note("lacks Ai-iij", {3, 4, 5});
   check_note("lacks A1, ij, iij", {3, 4, 5});
   check_note("lacks A1, iv", {3, 6});
+  IdealCopy const few{*read_formula("8°: A-B⁸")};
+  for (std::string const name : {"C", "D", "I", "L", "M", "V", "X", "CC", "XX", "v", "x", "m"})
+    for (std::string const before : {"lacks A1, ", "lacks A1-", "A1, ", "lacks A1 and "}) {
+      CAPTURE(before + name); // a gathering that the book does not have, and no numeral
+      auto const read = read_leaves_present(few, before + name);
+      REQUIRE_FALSE(read);
+      CHECK(read.error().problem == Problem::gathering_not_in_book);
+    }
 }
 
 TEST_CASE("a word for blank before the names of leaves is said of them, and of no others") {

@@ -207,7 +207,7 @@ public:
       if (names_gathering(list_.book, tail)) list_.doubt(word, Problem::name_in_two_ways);
       return end_of(*first.leaf, false, LeafSide::verso, word);
     }
-    bool const numeral = first.leaf && !by_number_ && is_roman_numeral(tail) && !names_gathering(list_.book, tail);
+    bool const numeral = first.leaf && !by_number_ && is_roman_leaf(tail) && !names_gathering(list_.book, tail);
     if (numeral && !find_reference(list_.book, tail)) // Ai-iij
       return figure_end(*first.leaf, roman_numeral(tail)->value, word);
     return end_of_run(tail, before(first));

@@ -141,7 +141,7 @@ public:
     bool const after_leaf = list_.figures == FiguresAfter::of_leaf && !numbered;
     auto const number = [&](std::string_view one) -> std::optional<std::int64_t> {
       bool const next =
-          after_leaf && is_roman_numeral(one) && !names_gathering(list_.book, one) && !find_reference(list_.book, one);
+          after_leaf && is_roman_leaf(one) && !names_gathering(list_.book, one) && !find_reference(list_.book, one);
       bool const roman = next || (word_for_leaves != '\0' && is_roman_folio(list_.book, one)); // A1, ij
       return roman ? std::optional{std::int64_t{roman_numeral(one)->value}} : whole_number(one, most_figure);
     };

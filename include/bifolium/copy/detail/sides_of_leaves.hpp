@@ -38,6 +38,11 @@ struct NumberAndSide {
   auto const side = scan.at_end() ? LeafSide::not_said : scan.side();
   return scan.at_end() ? std::optional{NumberAndSide{number, side}} : std::nullopt;
 }
+/// Returns true for a numeral that can be a leaf after another of its gathering: the iij of A1, iij. One letter, or a capital, is
+/// rather a gathering that the book does not have.
+[[nodiscard]] constexpr bool is_roman_leaf(std::string_view word) noexcept {
+  return word.size() > 1 && word.find_first_not_of("ivxj") == word.npos && is_roman_numeral(word);
+}
 /// Returns the side that a word is: recto, v, (verso), ᵛ.
 [[nodiscard]] constexpr LeafSide side_word(std::string_view word) noexcept {
   if (word.empty() || word.size() > 16) return LeafSide::not_said;
