@@ -32,10 +32,9 @@ inline constexpr NounRow leaf_noun_rows[]{
     {"l", "en", 1},        {"ll", "en", 5},      {"f", "en fr", 5},     {"ff", "en fr", 5},    {"fol", "en de", 5},
     {"fols", "en", 5},     {"Bl", "de", 5},      {"Bll", "de", 5},      {"Blatt", "de", 7},    {"Blätter", "de", 4},
     {"Blättern", "de", 4}, {"feuille", "fr", 6}, {"feuilles", "fr", 6}, {"feuillet", "fr", 6}, {"feuillets", "fr", 7},
-    {"c", "it", 4},        {"cc", "it", 5},      {"carta", "it", 6},    {"carte", "it", 7},    {"foglio", "it", 4},
-    {"fogli", "it", 4},    {"h", "es", 5},       {"hh", "es", 4},       {"hoja", "es", 6},     {"hojas", "es", 7},
-    {"blad", "nl", 6},     {"bladen", "nl", 6},  {"folium", "la", 6},   {"folia", "la", 6},    {"foliis", "la", 4},
-    {"folha", "pt", 4},    {"folhas", "pt", 4}};
+    {"c", "it", 4},        {"cc", "it", 5},      {"carta", "it", 6},    {"carte", "it", 7},    {"h", "es", 5},
+    {"hh", "es", 4},       {"hoja", "es", 6},    {"hojas", "es", 7},    {"blad", "nl", 6},     {"bladen", "nl", 6},
+    {"folium", "la", 6},   {"folia", "la", 6},   {"foliis", "la", 4},   {"folha", "pt", 4},    {"folhas", "pt", 4}};
 /// Words for gatherings, and in lists of leaves for pairs of leaves.
 inline constexpr NounRow gathering_noun_rows[]{
     {"gathering", "en", 6},    {"gatherings", "en", 6},    {"quire", "en", 6},     {"quires", "en", 6},

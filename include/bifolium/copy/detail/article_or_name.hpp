@@ -85,7 +85,8 @@ public:
 private:
   [[nodiscard]] static bool is_counted(std::string_view word) noexcept {
     while (word.ends_with(')') || word.ends_with(':') || word.ends_with('.')) word.remove_suffix(1);
-    return is_row(word, gathering_nouns) || (word.size() > 1 && is_row(word, leaf_nouns));
+    return is_noun(word, gathering_noun_rows, NounUse::in_list) ||
+           (word.size() > 1 && is_noun(word, leaf_noun_rows, NounUse::in_list));
   }
 };
 

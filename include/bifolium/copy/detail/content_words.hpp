@@ -11,18 +11,15 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Words for what is printed on a leaf.
-inline constexpr char const* content_words[]{
-    "title",      "half-title", "title-page", "title-leaf", "half",          "t.p",           "frontispiece",
-    "dedication", "errata",     "colophon",   "imprint",    "imprimatur",    "privilege",     "license",
-    "licence",    "contents",   "index",      "preface",    "advertisement", "advertisements"};
 /// Words that stand beside those: title page, title leaf.
 inline constexpr char const* words_beside_contents[]{"page", "leaf"};
 /// Words for pages and leaves that are counted.
 inline constexpr char const* page_and_leaf_words[]{"p", "pp", "page", "pages", "leaf", "leaves"};
 
 /// Returns true for a word for what is printed on a leaf.
-[[nodiscard]] inline bool is_content_word(std::string_view word) noexcept { return is_row(word, content_words); }
+[[nodiscard]] inline bool is_content_word(std::string_view word) noexcept {
+  return is_noun(word, content_noun_rows, NounUse::in_list);
+}
 /// Returns true for a word that counts pages or leaves, or says what is on them, and does not name a leaf.
 [[nodiscard]] inline bool names_no_leaf(std::string_view word) noexcept {
   while (word.ends_with(')') || word.ends_with('.') || word.ends_with(':')) word.remove_suffix(1);

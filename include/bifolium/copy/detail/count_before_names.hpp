@@ -41,7 +41,7 @@ public:
     if (!number || !c.take_blanks()) return false;
     auto noun = c.take_until(is_between_items);
     while (noun.ends_with(':')) noun.remove_suffix(1);
-    bool const gatherings = is_row(without_point(noun), gathering_nouns);
+    bool const gatherings = is_noun(without_point(noun), gathering_noun_rows, NounUse::in_list);
     if (!is_leaf_noun(noun) && !gatherings) return false;
     while (c.take_blanks() || c.take(':') || c.take(',') || take_that_is(c)) continue;
     auto name = c;
@@ -67,7 +67,7 @@ public:
     auto const number = number_beside_leaves(word);
     if (!number || !c.take_blanks()) return false;
     auto const noun = c.take_until(ends);
-    bool const unit = is_row(without_point(noun), leaf_nouns);
+    bool const unit = is_noun(without_point(noun), leaf_noun_rows, NounUse::in_list);
     if (!unit || !c.take(')') || (!c.at_end() && !is_between_items(c.character().value))) return false;
     list_.leaves.close();
     auto const& spans = list_.leaves.spans();

@@ -42,7 +42,9 @@ struct EndOfBook {
   };
   auto const is_blank = [](std::string_view word) { return is_blank_word(without_point(word)); };
   auto const is_leaves = [](std::string_view word) { return is_leaf_noun(word); };
-  auto const is_counted = [](std::string_view word) { return is_row(without_point(word), leaf_nouns); }; // 2 cc
+  auto const is_counted = [](std::string_view word) {
+    return is_noun(without_point(word), leaf_noun_rows, NounUse::in_list);
+  }; // 2 cc
   EndOfBook end;
   auto const is_number = [&](std::string_view word) {
     auto const found = number_beside_leaves(word);
@@ -60,7 +62,9 @@ struct EndOfBook {
   bool const blank = take(is_blank), leaf = before || take(is_counted);
   if (blank || leaf)
     end.unit = EndOfBook::Unit::leaves;
-  else if (take([](std::string_view word) { return is_row(without_point(word), gathering_nouns); }))
+  else if (take([](std::string_view word) {
+             return is_noun(without_point(word), gathering_noun_rows, NounUse::in_list);
+           }))
     end.unit = EndOfBook::Unit::gatherings;
   if (end.unit != EndOfBook::Unit::none) { // hoja blanca, hoja en blanco
     auto const here = c;
@@ -80,9 +84,9 @@ struct EndOfBook {
   auto noun = c.take_until(is_between_items);
   if (!is_leaf_noun(noun) && is_blank_word(without_point(noun)) && c.take_blanks())
     noun = c.take_until(is_between_items);
-  if (is_row(without_point(noun), gathering_nouns))
+  if (is_noun(without_point(noun), gathering_noun_rows, NounUse::in_list))
     end.unit = EndOfBook::Unit::gatherings;
-  else if (is_row(without_point(noun), leaf_nouns) || is_blank_word(without_point(noun)))
+  else if (is_noun(without_point(noun), leaf_noun_rows, NounUse::in_list) || is_blank_word(without_point(noun)))
     end.unit = EndOfBook::Unit::leaves;
   else
     return std::nullopt;

@@ -47,13 +47,14 @@ inline constexpr std::string_view words_before_wanting_after[]{"is",   "are", "a
     auto const next = without_point(after.take_until(is_between_items));
     bool const parted = here > 0 && before_blanks(text, here) > 0 && text[before_blanks(text, here) - 1] == ',';
     bool const of = named && !joined && !parted && group < here && is_row(word, words_before_gathering) &&
-                    (word == "of" || word == "von" || is_row(next, gathering_nouns));
+                    (word == "of" || word == "von" || is_noun(next, gathering_noun_rows, NounUse::in_list));
     if (of) { // Bll. 3-6 der Lage B
       joined = true;
       continue;
     }
-    bool const counts = whole_number(word, most_leaves_in_gathering) &&
-                        (is_row(next, leaf_nouns) || is_row(next, first_words) || is_row(next, last_words));
+    bool const counts =
+        whole_number(word, most_leaves_in_gathering) &&
+        (is_noun(next, leaf_noun_rows, NounUse::in_list) || is_row(next, first_words) || is_row(next, last_words));
     bool const article = (word == "a" || word == "A") && is_row(next, words_after_a); // A blank leaf (L4)
     bool const of_title = content && is_row(word, words_beside_contents);             // title page
     content = is_content_word(word);

@@ -162,7 +162,8 @@ class LeavesReader {
     for (int words = 0; words < 2; ++words) { // ab Bl. K5
       auto next = c;
       auto const word = next.take_until(is_between_items);
-      if (!(is_article(word) || is_leaf_noun(word) || is_row(without_point(word), gathering_nouns)) ||
+      if (!(is_article(word) || is_leaf_noun(word) ||
+            is_noun(without_point(word), gathering_noun_rows, NounUse::in_list)) ||
           !next.take_blanks())
         break;
       c = next;

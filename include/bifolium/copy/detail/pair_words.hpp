@@ -51,7 +51,8 @@ struct PairOfGathering {
     c.take_blanks();
     auto const word = c.take_until(is_between_items);
     if (words > 0 && names_gathering(book, word)) return cursor = c, word;
-    bool const beside = is_row(word, words_before_gathering) || is_row(without_point(word), gathering_nouns);
+    bool const beside =
+        is_row(word, words_before_gathering) || is_noun(without_point(word), gathering_noun_rows, NounUse::in_list);
     if (!beside && !(words > 0 && is_article(word))) return {};
   }
   return {};

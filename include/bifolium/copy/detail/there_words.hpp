@@ -93,8 +93,9 @@ class ExtentOfCopy {
   [[nodiscard]] std::optional<LeafRuns::End> take_leaf(TextCursor& cursor) {
     for (int words = 0; words < 6 && cursor.take_blanks(); ++words) {
       auto const word = take_until_beside_names(cursor, is_between_items);
-      if (!names_gathering(list_.book, word) && (is_row(word, words_after_begin) || is_article(word) ||
-                                                 is_leaf_noun(word) || is_row(without_point(word), gathering_nouns)))
+      if (!names_gathering(list_.book, word) &&
+          (is_row(word, words_after_begin) || is_article(word) || is_leaf_noun(word) ||
+           is_noun(without_point(word), gathering_noun_rows, NounUse::in_list)))
         continue;
       runs_.begin_item(false, false);
       auto const end = runs_.end_of_run(word, list_.last);

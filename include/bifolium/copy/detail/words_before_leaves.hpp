@@ -7,6 +7,7 @@
 #include <bifolium/collation/reference.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/book_nouns.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/leaf/roman.hpp>
 
@@ -53,18 +54,6 @@ inline constexpr char const* articles[]{"the", "der", "die", "das", "den", "des"
 inline constexpr char const* words_for_only[]{"only",      "nur",    "seul",   "solo",  "solamente", "soltanto",
                                               "seulement", "alleen", "tantum", "seuls", "seule",     "seules",
                                               "soli",      "sole",   "sólo",   "solos"};
-/// Words for leaves before a name or a number. The last ones are such only with a full point.
-inline constexpr char const* leaf_nouns[]{"leaf",    "leaves",   "f",     "ff",     "fol",      "fols",     "folio",
-                                          "folios",  "Bl",       "Bll",   "Blatt",  "Blätter",  "feuillet", "feuillets",
-                                          "feuille", "feuilles", "carta", "carte",  "hoja",     "hojas",    "folium",
-                                          "folia",   "foliis",   "blad",  "bladen", "Blättern", "c",        "cc",
-                                          "h",       "hh",       "ll",    "folha",  "folhas"};
-/// Words for gatherings, and for pairs of leaves.
-inline constexpr char const* gathering_nouns[]{
-    "gathering", "gatherings", "quire",    "quires",       "sig",     "sigs",        "signature", "signatures",
-    "bifolium",  "bifolia",    "Lage",     "Lagen",        "Bogen",   "Doppelblatt", "cahier",    "cahiers",
-    "fascicolo", "fascicoli",  "cuaderno", "cuadernos",    "katern",  "katernen",    "quaternio", "fasc",
-    "fascc",     "cuad",       "cah",      "quaterniones", "caderno", "cadernos"};
 /// Words before the first of a run, in which another word comes before the last: da B3 a B6, von A1 bis A4.
 inline constexpr char const* words_before_run[]{"da", "dal", "dalla", "von", "from", "desde", "van", "vanaf"};
 inline constexpr char const* first_words[]{
@@ -86,7 +75,7 @@ inline constexpr char const* last_words[]{
   bool const needs_point = bare.size() == 1 || equal_in_any_case(bare, "cc") || equal_in_any_case(bare, "hh") ||
                            equal_in_any_case(bare, "ll");
   bool const pointed = bare.size() < word.size() || !needs_point || equal_in_any_case(bare, "f");
-  return pointed && bare != "bl" && is_row(bare, leaf_nouns); // bl. is "blank"
+  return pointed && bare != "bl" && is_noun(bare, leaf_noun_rows, NounUse::in_list); // bl. is "blank"
 }
 /// Returns true for a word for several leaves: leaves, ff, Blätter, carte.
 [[nodiscard]] constexpr bool names_several_leaves(std::string_view word) noexcept {
@@ -101,8 +90,9 @@ inline constexpr char const* last_words[]{
 }
 /// Returns true for a word with which the name of a leaf may begin: the, letzte, Blatt.
 [[nodiscard]] constexpr bool begins_leaf(std::string_view word) noexcept {
-  return is_article(word) || is_leaf_noun(word) || is_row(without_point(word), gathering_nouns) ||
-         is_row(word, first_words) || is_row(word, last_words);
+  return is_article(word) || is_leaf_noun(word) ||
+         is_noun(without_point(word), gathering_noun_rows, NounUse::in_list) || is_row(word, first_words) ||
+         is_row(word, last_words);
 }
 /// Returns true for a word, in small letters, that joins leaves. E and y are such words if they are no gathering.
 [[nodiscard]] constexpr bool joins_leaves(std::string_view word) noexcept {
@@ -197,7 +187,8 @@ inline constexpr int most_words_before_name = 4;
   for (int words = 0; words < most_words_before_name; ++words, c = next) {
     auto const word = next.take_until(is_space);
     bool const leaves = is_leaf_noun(word);
-    bool const known = leaves || is_article(word) || is_row(without_point(word), gathering_nouns) ||
+    bool const known = leaves || is_article(word) ||
+                       is_noun(without_point(word), gathering_noun_rows, NounUse::in_list) ||
                        ((article || words > 0) && word == "i") ||
                        ((word == "as" || word == "os") && is_noun_in_portuguese(past_blanks(next))) ||
                        (is_row(word, words_before_run) && leads_run(past_blanks(next))) || // solo i fascicoli da C a E
