@@ -217,6 +217,13 @@ std::vector<Case> expanded() {
                    n, [](int i) { return signature(i) + "1 and "; }, "", "1A1 torn"),
                [](std::string const& text) { return read_leaves_present(book, text); });
        }},
+      {"leaves present: numbers of leaves after joined names",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8")};
+         reads(each(
+                   n, [](int i) { return signature(i) + "1 (3 leaves) and "; }, "", "1A1 torn"),
+               [](std::string const& text) { return read_leaves_present(book, text); });
+       }},
       {"leaves present: parentheses that are not closed",
        [](int n) {
          static IdealCopy const book{*read_formula("8°: A-9999Z8")};

@@ -4,7 +4,7 @@
 /// number without names after it says nothing of which leaves it counts, and is not taken.
 #pragma once
 
-#include <bifolium/copy/detail/list_so_far.hpp>
+#include <bifolium/copy/detail/states_in_list.hpp>
 #include <bifolium/copy/detail/that_is_words.hpp>
 #include <bifolium/copy/detail/words_before_leaves.hpp>
 
@@ -57,9 +57,9 @@ public:
     cursor = c;
     return true;
   }
-  /// Takes a number of leaves in parentheses after their names: C (8 leaves). One that is not theirs is doubted. `group`: the
-  /// span with which the names that "and" joins begin.
-  bool take_after(TextCursor& cursor, std::size_t group) {
+  /// Takes a number of leaves in parentheses after their names: C (8 leaves). One that is not theirs is doubted. `states` know
+  /// with which span the names begin that "and" joins.
+  bool take_after(TextCursor& cursor, StatesInList& states) {
     auto c = cursor;
     if (!c.take('(')) return false;
     auto const ends = [](char32_t one) { return is_between_items(one) || one == ')'; };
@@ -70,14 +70,9 @@ public:
     bool const unit = is_noun(without_point(noun), leaf_noun_rows, NounUse::in_list);
     if (!unit || !c.take(')') || (!c.at_end() && !is_between_items(c.character().value))) return false;
     list_.leaves.close();
-    auto const& spans = list_.leaves.spans();
-    auto const leaves_from = [&](std::size_t from) {
-      std::int64_t leaves = 0;
-      for (auto i = from; i < spans.size(); ++i) leaves += spans[i].leaves();
-      return leaves;
-    };
-    auto const leaves = leaves_from(list_.leaves.item_from());
-    bool const right = leaves == *number || leaves_from(group) == *number || leaves_from(list_.passage_from) == *number;
+    auto const leaves = list_.leaves.leaves_from(list_.leaves.item_from());
+    bool const right = leaves == *number || list_.leaves.leaves_from(states.first_of_group()) == *number ||
+                       list_.leaves.leaves_from(list_.passage_from) == *number;
     if (!right)
       list_.doubts.push_back(error_at(Problem::leaves_miscounted,
                                       list_.doubt_places.place(list_.text, list_.position(word)), word, leaves));
@@ -88,9 +83,7 @@ public:
   void check() {
     if (!count_) return;
     list_.leaves.close();
-    auto const& spans = list_.leaves.spans();
-    std::int64_t leaves = 0;
-    for (auto i = count_->from; i < spans.size(); ++i) leaves += spans[i].leaves();
+    auto const leaves = list_.leaves.leaves_from(count_->from);
     if (leaves != count_->leaves)
       list_.doubts.push_back(error_at(Problem::leaves_miscounted, count_->place, count_->word, leaves));
     count_.reset();

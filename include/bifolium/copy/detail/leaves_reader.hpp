@@ -399,8 +399,7 @@ class LeavesReader {
       if (phrase && take_blank_before(cursor)) continue;
       if ((phrase || cursor.peek() == 'o') && take_words_for_that(cursor)) continue;
       if (phrase && (take_opening(cursor) || extent_.take(cursor))) continue;
-      if (list_.leaves.item_from() < list_.leaves.item_to() && count_.take_after(cursor, states_.first_of_group()))
-        continue;
+      if (list_.leaves.item_from() < list_.leaves.item_to() && count_.take_after(cursor, states_)) continue;
       if (list_.has_leaves() && take_remark_on_leaf(cursor)) continue;
       if (take_remark(cursor, wrong)) continue;
       if ((list_.wanting || !list_.has_leaves()) && count_.take(cursor)) continue;

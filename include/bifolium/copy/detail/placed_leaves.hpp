@@ -22,6 +22,7 @@ class PlacedLeaves {
     LeafSpan second{};
   };
   std::vector<LeafSpan> spans_{};
+  std::vector<std::int64_t> counted_{}; // of each span: the leaves up to its end
   std::vector<Bifolium> around_{};      // those that wait for their second leaf, the outermost first
   std::size_t item_from_{}, item_to_{}; // the spans of the last item
   bool item_waits_{};                   // the last item is a bifolium, and its second leaf waits
@@ -29,8 +30,12 @@ class PlacedLeaves {
   std::size_t said_from_{}, stated_{};  // stated_: how many spans have words for their state
   std::vector<HalfLeaf> halves_{};      // in the order of their spans
 
+  void add(LeafSpan const& span) {
+    counted_.push_back((counted_.empty() ? 0 : counted_.back()) + span.leaves());
+    spans_.push_back(span);
+  }
   void close_innermost() {
-    spans_.push_back(around_.back().second);
+    add(around_.back().second);
     around_.pop_back();
   }
   /// Ends the bifolia in which these leaves do not belong.
@@ -62,7 +67,7 @@ public:
     give_state();
     go_inside(leaves.front().first, leaves.back().last);
     item_from_ = spans_.size();
-    spans_.insert(spans_.end(), leaves.begin(), leaves.end());
+    for (auto const& one : leaves) add(one);
     item_to_ = spans_.size();
     item_waits_ = false;
   }
@@ -71,7 +76,7 @@ public:
     give_state();
     go_inside(first.first, second.last);
     item_from_ = spans_.size();
-    spans_.push_back(first);
+    add(first);
     item_to_ = spans_.size();
     around_.push_back({first.first, second});
     item_waits_ = true;
@@ -96,10 +101,12 @@ public:
   [[nodiscard]] bool is_stated() const noexcept { return said_.has_value(); }
   /// Returns how many spans have words for their state.
   [[nodiscard]] std::size_t stated() const noexcept { return stated_; }
-  /// Removes the leaves from span `from` to the end of the last item. Precondition: all bifolia are closed.
+  /// Removes the leaves from span `from` to the end of the last item, which is the last span. Precondition: all bifolia are
+  /// closed.
   void remove(std::size_t from) {
     auto const begin = spans_.begin();
     spans_.erase(begin + static_cast<std::ptrdiff_t>(from), begin + static_cast<std::ptrdiff_t>(item_to_));
+    counted_.resize(spans_.size());
     while (!halves_.empty() && halves_.back().span >= from) halves_.pop_back();
     begin_item();
   }
@@ -128,6 +135,11 @@ public:
   [[nodiscard]] bool inside_bifolium() const noexcept { return !around_.empty(); }
   [[nodiscard]] std::size_t item_from() const noexcept { return item_from_; }
   [[nodiscard]] std::size_t item_to() const noexcept { return item_to_; }
+  /// Returns how many leaves the spans from `from` on have, but for those that wait for the end of their bifolium.
+  [[nodiscard]] std::int64_t leaves_from(std::size_t from) const noexcept {
+    if (from >= counted_.size()) return 0;
+    return counted_.back() - (from > 0 ? counted_[from - 1] : 0);
+  }
   /// Returns the leaves, but for those that wait for the end of their bifolium.
   [[nodiscard]] std::vector<LeafSpan> const& spans() const noexcept { return spans_; }
   /// Closes all bifolia and gives the leaves away.

@@ -12,6 +12,8 @@ namespace detail {
 class StatesInList {
   ListSoFar& list_;
   std::size_t group_from_{}; // the spans of the items that "and" joins
+  std::size_t asked_{};      // the spans of the group up to here were looked at
+  bool single_{true};        // and each is a single leaf
   bool joined_{};            // "and" comes before the item
   bool said_{};              // a state was said of the group
 
@@ -19,11 +21,12 @@ public:
   explicit StatesInList(ListSoFar& list) : list_{list} {}
 
   /// Returns where the spans begin of which words after the last item are said.
-  [[nodiscard]] std::size_t first_of_group() const {
+  [[nodiscard]] std::size_t first_of_group() {
     auto const& leaves = list_.leaves;
-    bool single = !leaves.inside_bifolium() && group_from_ < leaves.item_from();
-    for (auto i = group_from_; i < leaves.item_to(); ++i)
-      single = single && leaves.spans()[i].from == leaves.spans()[i].to;
+    auto const is_single = [&](std::size_t i) { return leaves.spans()[i].from == leaves.spans()[i].to; };
+    for (; asked_ < leaves.item_from(); ++asked_) single_ = single_ && is_single(asked_);
+    bool single = single_ && !leaves.inside_bifolium() && group_from_ < leaves.item_from();
+    for (auto i = leaves.item_from(); single && i < leaves.item_to(); ++i) single = is_single(i);
     return single ? group_from_ : leaves.item_from();
   }
 
@@ -40,7 +43,7 @@ public:
   /// Notes that an item was read.
   void end_item() noexcept {
     auto const from = list_.leaves.item_from();
-    if (!joined_ || said_ || group_from_ > from) group_from_ = from;
+    if (!joined_ || said_ || group_from_ > from) group_from_ = asked_ = from, single_ = true;
     joined_ = said_ = false;
   }
   /// Gives the leaves of the last item a state.

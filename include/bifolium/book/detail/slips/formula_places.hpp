@@ -29,18 +29,27 @@ class FormulaPlaces {
   std::vector<ChangePlace> changes_{};
   std::vector<bool> omitted_{};
   std::size_t end_{};
+  std::vector<std::size_t> closed_{}; // of each byte: the end of the parenthesis that begins there
 
   /// Returns the end of a parenthesis that begins at `at`, or `at` if there is none. )( and (: are marks.
   [[nodiscard]] std::size_t parenthesis(std::size_t at) const {
     if (text_[at] != '(' || (at > 0 && text_[at - 1] == ')' && at + 1 < text_.size() && text_[at + 1] != '-' &&
                              static_cast<unsigned char>(text_[at + 1]) >= 0x80))
       return at;
-    int depth = 0;
-    for (auto i = at; i < text_.size(); ++i) {
-      if (text_[i] == '(') ++depth;
-      if (text_[i] == ')' && --depth == 0) return i + 1;
+    return closed_[at];
+  }
+  /// Finds where each parenthesis ends. One that is not closed ends where it begins. They are found together, as a text may
+  /// open many and close none.
+  void close_parentheses() {
+    closed_.resize(text_.size());
+    std::vector<std::size_t> open;
+    for (std::size_t at = 0; at < text_.size(); ++at) {
+      closed_[at] = at;
+      if (text_[at] == '(') open.push_back(at);
+      if (text_[at] != ')' || open.empty()) continue;
+      closed_[open.back()] = at + 1;
+      open.pop_back();
     }
-    return at;
   }
   [[nodiscard]] static bool separates(char32_t c) { return is_blank(c) || c == ',' || c == ';' || c == '\n'; }
   [[nodiscard]] std::size_t item_begin(std::size_t at) const {
@@ -83,6 +92,8 @@ class FormulaPlaces {
     return same_mark(found.first, run.first) && same_mark(found.last, run.last) &&
            (omitted || found.leaves == run.leaves);
   }
+  /// Returns how many bytes may be read in all: any number of times a text of ordinary length, so many times a long one.
+  [[nodiscard]] std::size_t allowed(std::size_t times) const { return times * text_.size() + (std::size_t{1} << 16U); }
   [[nodiscard]] bool may_read(std::size_t bytes) {
     if (bytes > left_) return left_ = 0, false;
     left_ -= bytes;
@@ -134,8 +145,10 @@ public:
   /// What is looked for.
   enum class Of : std::uint8_t { runs, runs_and_changes };
   FormulaPlaces(std::string_view text, Formula const& formula, Dialect dialect, Of of = Of::runs_and_changes)
-      : text_{text}, dialect_{dialect}, left_{64 * text.size() + (std::size_t{1} << 16U)} {
+      : text_{text}, dialect_{dialect}, left_{allowed(64)} {
+    if (text_.find('(') != text_.npos) close_parentheses();
     find_runs(formula);
+    left_ = allowed(16); // each reads the whole text
     if (of == Of::runs_and_changes && text_.find('(') != text_.npos) find_changes(formula.leaves());
   }
   /// Returns true if every parenthesis that changes the number of leaves was found.
