@@ -305,6 +305,31 @@ TEST_CASE("a pair of leaves by its place is read, and a sheet is refused because
   CHECK(refused.error().found_text() == "outer sheet of B");
 }
 
+// A leaf that is torn is there, so a note that begins with a loss and ends with a tear says both: common practice, no source.
+TEST_CASE("a state of the last leaf takes no other from what is wanting") {
+  auto const book = ten_quires();
+  auto const told = [&](std::string const& text) {
+    CAPTURE(text);
+    auto const read = read_leaves_present(book, text);
+    REQUIRE(read);
+    auto const check = check_copy(book, read->spans);
+    return wants(book, check) + "; " + noted(book, check);
+  };
+  for (std::string const joining : {" and ", " & ", ", and ", " und ", " et "})
+    for (std::string const state : {"torn", "stained", "mounted", "cropped", "damaged", "lacks lower corner"}) {
+      auto const of = std::string{state == "mounted" ? " mounted" : " damaged"};
+      CHECK(told("lacks A1" + joining + "B4 " + state) == "wants A1; B4" + of);
+      CHECK(told("lacks A1, B3" + joining + "B4 " + state) == "wants A1, B3; B4" + of);
+      CHECK(told("lacks A1 (title)" + joining + "B4 " + state) == "wants A1; B4" + of);
+      CHECK(told("lacks A1; B3" + joining + "B4 " + state) == "wants A1; B3" + of + "; B4" + of);
+      if (state[0] == 'l') continue; // both lacks lower corner
+      CHECK(told("lacks A1; K8, B3" + joining + "B4 both " + state) == "wants A1, K8; B3" + of + "; B4" + of);
+      CHECK(told("B3" + joining + "B4 " + state) == "; B3" + of + "; B4" + of);
+    }
+  // what stands in the place of a leaf leaves it wanting
+  CHECK(told("lacks A1 and B4 in facsimile") == "wants A1, B4; A1 in facsimile; B4 in facsimile");
+}
+
 TEST_CASE("a state is said of the items before it, and not of others that have their own") {
   auto const book = ten_quires();
   auto const told = [&](std::string const& text) {

@@ -74,7 +74,10 @@ class LeavesReader {
     }
     if (!after_leaves && !list_.wanting && is_word_for_copy(word)) return true;
     if (!after_leaves && word == ":") return !names_gathering(list_.book, word); // Incomplet : manque A1
-    if (after_leaves && is_word_before_state(word)) return true;
+    if (after_leaves && is_word_before_state(word)) {
+      if (is_word_before_state_of_all(word)) states_.say_of_all();
+      return true;
+    }
     if (after_leaves && !list_.wanting && is_only_word(word)) return list_.only = true;
     if (after_leaves && !list_.wanting && is_row(without_point(word), words_for_present)) return true;
     return list_.wanting && is_word_before_leaves(word);
@@ -394,6 +397,7 @@ class LeavesReader {
       cursor.take_while(is_between_items);
       bool const parted = cursor.text().substr(from, cursor.at() - from).find(';') != std::string_view::npos;
       if (parted || cursor.at_end()) blank_before_ = BlankBefore::no;
+      if (parted) states_.begin_clause();
       if (cursor.at_end()) return {};
       bool const phrase = begins_phrase(cursor);
       if (phrase && take_blank_before(cursor)) continue;
@@ -442,6 +446,7 @@ public:
     list_.only = false;
     list_.leaves.close();
     list_.passage_from = list_.leaves.size();
+    states_.begin_passage();
     if (auto const wrong = read_items(cursor)) return *wrong;
     count_.check(), check_again();
     list_.leaves.give_state();

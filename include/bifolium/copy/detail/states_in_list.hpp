@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Of which leaves of a list a word for a state is said: of the item before it, and if "and" joins single leaves, A1 and B4
-/// in facsimile, of all of them. After the word another group begins: in A1 mounted and B4 torn each leaf has its own.
+/// in facsimile, of all of them. After the word another group begins: in A1 mounted and B4 torn each leaf has its own. A leaf
+/// that is torn is there, so in "lacks A1 and B4 torn" only the last is torn, and A1 is wanting.
 #pragma once
 
 #include <bifolium/copy/detail/list_so_far.hpp>
@@ -16,6 +17,14 @@ class StatesInList {
   bool single_{true};        // and each is a single leaf
   bool joined_{};            // "and" comes before the item
   bool said_{};              // a state was said of the group
+  bool of_all_{};            // "both" or "are" comes after the item
+  bool of_wanting_{};        // no semicolon has ended what is said to be wanting
+
+  /// Returns true if a state would make leaves that are said to be wanting leaves that are there.
+  [[nodiscard]] bool denies_loss(LeafInCopy state) const noexcept {
+    bool const there = state == LeafInCopy::damaged || state == LeafInCopy::mounted;
+    return list_.wanting && of_wanting_ && there && !of_all_;
+  }
 
 public:
   explicit StatesInList(ListSoFar& list) : list_{list} {}
@@ -40,11 +49,16 @@ public:
   }
   /// Notes that "and" comes before the next item.
   void join() noexcept { joined_ = true; }
+  /// Notes a word after which a state is said of all leaves that "and" joins: A1 and A2 are torn.
+  void say_of_all() noexcept { of_all_ = true; }
+  /// Notes that a passage begins, or after a semicolon another part of it.
+  void begin_passage() noexcept { of_wanting_ = true; }
+  void begin_clause() noexcept { of_wanting_ = false; }
   /// Notes that an item was read.
   void end_item() noexcept {
     auto const from = list_.leaves.item_from();
     if (!joined_ || said_ || group_from_ > from) group_from_ = asked_ = from, single_ = true;
-    joined_ = said_ = false;
+    joined_ = said_ = of_all_ = false;
   }
   /// Gives the leaves of the last item a state.
   std::optional<Error> take(std::string_view word, LeafInCopy state) {
@@ -59,7 +73,7 @@ public:
       for (auto i = list_.moved_from; i < list_.moved.size(); ++i) list_.moved[i].leaves.state = state;
       return {};
     }
-    leaves.say(leaves.is_stated() ? 0 : first_of_group(), state);
+    leaves.say(leaves.is_stated() ? 0 : denies_loss(state) ? leaves.item_from() : first_of_group(), state);
     said_ = true;
     joined_ = false; // en fac-similé
     return {};

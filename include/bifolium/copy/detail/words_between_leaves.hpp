@@ -15,6 +15,8 @@ inline constexpr char const* joining_words_of_lists[]{"and", "und", "et"};
 /// Words between a leaf and its state: A1 which is supplied in manuscript facsimile from another copy.
 inline constexpr char const* words_before_state[]{"in",   "is",      "are",       "both", "which", "also", "from",
                                                   "copy", "another", "inclusive", "als",  "im",    "en"};
+/// Those of them that say a state of several leaves: lacks A1; C2 and C3 are torn.
+inline constexpr char const* words_before_state_of_all[]{"are", "both"};
 /// Words before leaves that are wanting: wants the bifolium A1.8.
 inline constexpr char const* words_before_wanting[]{
     "the",        "leaf",  "leaves",     "gathering",  "gatherings", "quire", "quires", "sig.",
@@ -45,6 +47,10 @@ template <std::size_t N>
 /// Returns true for a word that may come between a leaf and its state.
 [[nodiscard]] inline bool is_word_before_state(std::string_view word) noexcept {
   return is_row_in_remark(word, words_before_state);
+}
+/// Returns true for a word after which a state is said of several leaves.
+[[nodiscard]] inline bool is_word_before_state_of_all(std::string_view word) noexcept {
+  return is_row_in_remark(word, words_before_state_of_all);
 }
 /// Returns true for a word that may come before the leaves that are wanting.
 [[nodiscard]] inline bool is_word_before_leaves(std::string_view word) noexcept {
