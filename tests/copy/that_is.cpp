@@ -56,6 +56,12 @@ TEST_CASE("i. e. and the like are never gatherings") {
       }
   }
   IdealCopy const book{*read_formula("8°: a-k⁸")};
+  auto const other = read_leaves_present(book, "lacks b1, i. e. b3");
+  REQUIRE(other);
+  REQUIRE(other->warnings().size() == 1);
+  CHECK(other->warnings().front().problem == Problem::said_in_two_ways);
+  CHECK(other->warnings().front().place->column == 11);
+  CHECK(other->warnings().front().found_text() == "i. e.");
   CHECK(said(book, "lacks i, e") == "wants e, i");
   CHECK(said(book, "lacks d, h") == "wants d, h");
   CHECK(said(book, "lacks i.") == "wants i");
