@@ -14,6 +14,7 @@
 #pragma once
 
 #include <bifolium/copy/detail/article_or_name.hpp>
+#include <bifolium/copy/detail/blanks_before.hpp>
 #include <bifolium/copy/detail/bound_elsewhere.hpp>
 #include <bifolium/copy/detail/content_words.hpp>
 #include <bifolium/copy/detail/count_before_names.hpp>
@@ -22,6 +23,8 @@
 #include <bifolium/copy/detail/parts_of_book.hpp>
 #include <bifolium/copy/detail/passage_words.hpp>
 #include <bifolium/copy/detail/roman_folios.hpp>
+#include <bifolium/copy/detail/run_to_end.hpp>
+#include <bifolium/copy/detail/said_again.hpp>
 #include <bifolium/copy/detail/states_in_list.hpp>
 #include <bifolium/copy/detail/there_words.hpp>
 #include <bifolium/copy/detail/whole_copy_words.hpp>
@@ -45,23 +48,14 @@ class LeavesReader {
   ArticleOrName articles_{list_};
   BoundElsewhere bound_{list_, runs_, states_};
   ExtentOfCopy extent_{list_, runs_};
+  BlanksBefore blanks_{list_};
+  RunToEnd to_end_{list_};
+  SaidAgain again_{list_};
   bool named_{};     // the item is the gathering &, or e, and joins nothing
   bool leaf_said_{}; // a word for leaves stands before the item: leaf A8
   char word_for_leaves_{
       '\0'};         // the first letter of the word for leaves before a number, f. 3 or leaf 3, or a zero byte
   bool in_remark_{}; // the reader is in a parenthesis
-  enum class BlankBefore : std::uint8_t {
-    no,
-    one,
-    all
-  } blank_before_{};       // the next leaves are blank: the blanks A1, K8
-  bool from_{}, to_end_{}; // the item is the first of all that follow it: from K5 on, K5 to end
-  /// Leaves after which "that is" comes: the last leaf, i. e. L4.
-  struct SaidAgain {
-    std::size_t from{}, to{}; // their spans
-    std::string_view words{};
-  };
-  std::optional<SaidAgain> again_{};
   std::vector<std::string_view> unnamed_{}; // words for leaves that the list does not name
 
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
@@ -118,67 +112,6 @@ class LeavesReader {
     bool const range = cursor.take_dash();
     return numbered_.read(word, head, range ? std::optional{cursor.rest()} : last, word_for_leaves_, leaf_said_);
   }
-  /// Takes words for the end of the book after "to": the end, zum Ende.
-  [[nodiscard]] static bool take_end_of_all(TextCursor& cursor) {
-    auto c = cursor;
-    for (int words = 0; words < 3; ++words) {
-      auto const word = c.take_until(is_between_items);
-      if (is_row(word, back_words)) return cursor = c, true;
-      if (!(is_article(word) || word == "zum" || is_row(word, words_before_place)) || !c.take_blanks()) return false;
-    }
-    return false;
-  }
-  /// Takes words that call the leaves blank that are named after them: A-K (blanks A1, K8), with the blank leaf L4.
-  bool take_blank_before(TextCursor& cursor) {
-    if (list_.wanting || !begins_word(cursor.peek())) return false;
-    auto c = cursor;
-    bool blank = false, several = false,
-         said = false; // said: more than the word blank, which may be said of what comes before
-    for (int words = 0; words < 6; ++words) {
-      auto next = c;
-      auto const word = take_until_beside_names(next, is_between_items), bare = without_point(word);
-      bool const noun = is_leaf_noun(word), is_blank = !noun && is_blank_word(bare);
-      bool const beside =
-          (words == 0 && is_row(word, words_for_with)) || equal_in_any_case(word, "both") || is_number_word(word);
-      if (!noun && !is_blank && !beside && !is_article(word) && !is_row(word, last_words) && !is_row(word, first_words))
-        break;
-      if (names_gathering(list_.book, word) || !next.take_blanks()) return false;
-      blank = blank || is_blank, said = said || !is_blank || is_plural_blank_word(bare);
-      several = several || is_plural_blank_word(bare) || (noun && names_several_leaves(bare));
-      c = next;
-    }
-    auto name = c;
-    auto const ends = [](char32_t one) { return is_between_items(one) || is_dash(one) || one == ')'; };
-    auto const first = take_until_beside_names(name, ends);
-    if (!blank || !said || (!names_gathering(list_.book, first) && !find_reference(list_.book, first))) return false;
-    blank_before_ = several ? BlankBefore::all : BlankBefore::one;
-    cursor = c;
-    return true;
-  }
-  /// Takes a word before the first leaf of all that are wanting after it: ab K5, from K5 on.
-  bool take_from(TextCursor& cursor) {
-    auto c = cursor;
-    bool const from = c.take_word_in_any_case("à partir de") || c.take_word_in_any_case("à partir du") ||
-                      is_row(c.take_until(is_between_items), words_for_from);
-    auto const here = cursor.text().substr(cursor.at(), c.at() - cursor.at());
-    if (!list_.wanting || !from || !c.take_blanks() || names_gathering(list_.book, here)) return false;
-    for (int words = 0; words < 2; ++words) { // ab Bl. K5
-      auto next = c;
-      auto const word = next.take_until(is_between_items);
-      if (!(is_article(word) || is_leaf_noun(word) ||
-            is_noun(without_point(word), gathering_noun_rows, NounUse::in_list)) ||
-          !next.take_blanks())
-        break;
-      c = next;
-    }
-    auto name = c;
-    auto const leaf = take_until_beside_names(name, is_between_items);
-    auto const read = find_reference(list_.book, leaf);
-    if (!names_gathering(list_.book, leaf) && !(read && read->side == LeafSide::not_said)) return false;
-    if (leads_run(c) || last_point(leaf) < leaf.size()) return cursor = c, true; // from K5 to L2
-    cursor = c;
-    return from_ = true;
-  }
   /// Takes words for a place in the book that only say again where the leaves are: am Ende fehlt L4, lacks at end L3-4.
   bool take_place(TextCursor& cursor) {
     auto c = cursor;
@@ -214,8 +147,8 @@ class LeavesReader {
     }
     auto const word = after.take_until(is_between_items);
     if (!is_word_of_run(word) || !after.take_blanks()) return std::nullopt;
-    if (auto end = after; take_end_of_all(end)) return to_end_ = true, cursor = end, std::nullopt; // K5 to the end
-    if (names_gathering(list_.book, word) && !(number && after.at_digit())) return std::nullopt;   // ff. 3 a 5
+    if (auto end = after; to_end_.take_end(end)) return cursor = end, std::nullopt;              // K5 to the end
+    if (names_gathering(list_.book, word) && !(number && after.at_digit())) return std::nullopt; // ff. 3 a 5
     auto const end = take_until_beside_names(after, is_between_items);
     auto const with_side = names_.with_side(end, number, after); // A1 verso to A3 recto
     cursor = after;
@@ -251,18 +184,12 @@ class LeavesReader {
     named_ = !joins_numbers && is_joining_word(word) && names_.is_gathering(word, cursor);
     if (joins_numbers) return states_.join(), std::nullopt;
     if (std::optional<Error> wrong; !at_number && names_.is_no_leaf(word, cursor, wrong)) return wrong;
-    to_end_ = false;
+    to_end_.begin_item();
     auto const end = take_end(cursor, at_number || list_.figures == FiguresAfter::of_book);
     if (at_number) list_.figures = FiguresAfter::of_book, list_.last = LeafOfBook{};
-    bool const to_end = to_end_ || from_;
-    if (auto on = past_blanks(cursor); from_ && is_row(on.take_until(is_between_items), words_for_on)) cursor = on;
-    from_ = false;
+    bool const to_end = to_end_.end_item(cursor);
     auto const wrong = item(word, end);
-    auto const& leaves = list_.leaves;
-    if (blank_before_ != BlankBefore::no && !wrong && leaves.item_from() < leaves.item_to() && !is_joining_word(word)) {
-      list_.leaves.say(leaves.item_from(), LeafInCopy::blank);
-      if (blank_before_ == BlankBefore::one) blank_before_ = BlankBefore::no;
-    }
+    if (!wrong && !is_joining_word(word)) blanks_.end_item();
     if (!wrong && to_end) parts_.place_to_end();
     return wrong;
   }
@@ -286,7 +213,7 @@ class LeavesReader {
     wrong = read_items(inside);
     if (wrong) return true;
     in_remark_ = false;
-    count_.check(), check_again();
+    count_.check(), again_.check();
     cursor.go_to(close + 1);
     return true;
   }
@@ -297,32 +224,6 @@ class LeavesReader {
     if (!side && !take_content_remark(cursor)) return false;
     if (side && !list_.wanting) list_.leaves.say(list_.leaves.item_from(), LeafInCopy::original);
     return true;
-  }
-  /// Takes "that is" and the like, after which leaves are named again or for the first time.
-  bool take_words_for_that(TextCursor& cursor) {
-    auto const from = cursor.at();
-    if (!take_that_is(cursor)) return false;
-    if (count_.is_said() || list_.leaves.item_from() == list_.leaves.item_to()) return true;
-    check_again();
-    list_.leaves.close();
-    again_ = {states_.first_of_group(), list_.leaves.size(), list_.text.substr(from, cursor.at() - from)};
-    return true;
-  }
-  /// Doubts leaves that are named in two ways, if those that are named last are not all of the others.
-  void check_again() {
-    if (!again_) return;
-    list_.leaves.close();
-    auto const& spans = list_.leaves.spans();
-    auto const at = [&](std::size_t i) { return spans.begin() + static_cast<std::ptrdiff_t>(i); };
-    std::vector<LeafSpan> const after(at(again_->to), spans.end());
-    auto all = after;
-    all.insert(all.end(), at(again_->from), at(again_->to));
-    bool const same = SpansByNumber{all}.leaves() == SpansByNumber{after}.leaves();
-    if (!same) list_.doubt(trimmed(again_->words, " ,:"), Problem::said_in_two_ways);
-    std::vector<LeafSpan> const before(at(again_->from), at(again_->to));
-    if (same && !list_.wanting && SpansByNumber{before}.leaves() == SpansByNumber{after}.leaves())
-      list_.leaves.remove(again_->to); // they are there once
-    again_.reset();
   }
   /// Takes words that say of the copy that nothing else is wanting.
   bool take_words_on_copy(TextCursor& cursor) {
@@ -396,12 +297,12 @@ class LeavesReader {
       auto const from = cursor.at();
       cursor.take_while(is_between_items);
       bool const parted = cursor.text().substr(from, cursor.at() - from).find(';') != std::string_view::npos;
-      if (parted || cursor.at_end()) blank_before_ = BlankBefore::no;
+      if (parted || cursor.at_end()) blanks_.end();
       if (parted) states_.begin_clause();
       if (cursor.at_end()) return {};
       bool const phrase = begins_phrase(cursor);
-      if (phrase && take_blank_before(cursor)) continue;
-      if ((phrase || cursor.peek() == 'o') && take_words_for_that(cursor)) continue;
+      if (phrase && blanks_.take(cursor)) continue;
+      if ((phrase || cursor.peek() == 'o') && again_.take(cursor, count_.is_said(), states_)) continue;
       if (phrase && (take_opening(cursor) || extent_.take(cursor))) continue;
       if (list_.leaves.item_from() < list_.leaves.item_to() && count_.take_after(cursor, states_)) continue;
       if (list_.has_leaves() && take_remark_on_leaf(cursor)) continue;
@@ -412,7 +313,7 @@ class LeavesReader {
         continue;
       }
       if (take_words_on_copy(cursor) || take_damage(cursor, wrong) || bound_.take(cursor, wrong)) continue;
-      if (phrase && take_from(cursor)) continue;
+      if (phrase && to_end_.take_from(cursor)) continue;
       if (auto const before = list_.leaves.size(); take_part(cursor, wrong)) {
         if (list_.leaves.size() > before) states_.end_item(), count_.end_item(); // the final blank K8 is not read yet
         continue;
@@ -448,7 +349,7 @@ public:
     list_.passage_from = list_.leaves.size();
     states_.begin_passage();
     if (auto const wrong = read_items(cursor)) return *wrong;
-    count_.check(), check_again();
+    count_.check(), again_.check();
     list_.leaves.give_state();
     if (all_but) parts_.end_all_but();
     if (parts_.expects_name()) return list_.error(Problem::not_a_reference, list_.text.substr(passage.to));
