@@ -34,7 +34,7 @@ public:
   RowValues(Header const& header, Cells const& cells, Wrong& wrong) : header_{header}, cells_{cells}, wrong_{wrong} {}
 
   [[nodiscard]] std::string cell(std::string_view name) const { return header_.cell(cells_, name); }
-  /// Any number not below nothing; nothing where the cell is empty or wrong.
+  /// A number of 0 or more; no value if the cell is empty or wrong.
   std::optional<bifolium::Fraction> number(std::string const& column) {
     auto const text = cell(column);
     if (text.empty()) return std::nullopt;

@@ -51,7 +51,7 @@ struct LeavesPresent {
 /// A3", is doubted, leaves_not_named, and the other leaves are read.
 ///
 /// A list is of paper, so one side of a leaf stands for the leaf, with a doubt: "lacks A1r". "A1v blank", "A1 (verso blank)" and
-/// "A1, blank verso" say that the leaf is there and is no blank; "lacks A1r-A3v" and "A1r, A1v" are whole leaves.
+/// "A1, blank verso" say that the leaf is there and is not blank; "lacks A1r-A3v" and "A1r, A1v" are whole leaves.
 ///
 /// What is a gathering of the book is read as that before anything else: 21 is no leaf of 2, 2r no recto, (*) no
 /// parenthesis; blanks in [red star] part nothing. In a book with a gathering f, leaf 3 of the book is "f. 3" and not

@@ -390,7 +390,7 @@ public:
     }
     return {};
   }
-  /// Settles what a list that has ended says of one side of a leaf.
+  /// Settles what a list says of one side of a leaf, when it has ended.
   void settle_sides(LeavesPresent& read) {
     auto const& halves = list_.leaves.halves();
     if (halves.empty()) return;

@@ -67,7 +67,7 @@ public:
 
 private:
   /// Adds a finding if a leaf of this height is much more often of a larger format, where it is high, or of a smaller one.
-  /// Of its width nothing is asked.
+  /// Its width is not looked at.
   void hold_against(Format stated, LeafEvidence seen, millimetres leaf, bool high) {
     seen.height = leaf, seen.width = std::nullopt;
     seen.rounded_up_to = millimetres{0.0}, seen.of = MeasureOf::leaf;

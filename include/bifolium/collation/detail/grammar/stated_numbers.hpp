@@ -62,7 +62,7 @@ private:
   std::uint32_t ahead_from_{0}, ahead_to_{0};
   std::uint32_t told_at_{0}; // where the last number is that was told; 0 for none
 
-  /// Warns of a number, which may be looked at twice, once.
+  /// Warns of a number once, also if it is looked at twice.
   constexpr void tell(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit) {
     if (from > told_at_) warn(problem, from, to, limit), told_at_ = from;
   }

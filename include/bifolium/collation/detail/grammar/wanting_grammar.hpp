@@ -74,7 +74,7 @@ protected:
     return true;
   }
 
-  /// Returns the cursor after the word at its position.
+  /// Returns the cursor after a word, in a text that ends at byte `end`.
   [[nodiscard]] constexpr TokenCursor past_word(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
     return cursor(c.token.from + w.size(), end);
   }
